@@ -1,0 +1,306 @@
+/**
+ * What a calculation says, as plain readonly data that can be written to JSON.
+ *
+ * Units: mm, N, kg, rad, MPa (= N/mm²); see quantity.ts. A moment is in N·mm.
+ * Stations are measured in mm along a member from its own start.
+ */
+import type { Dimension } from './quantity.js';
+
+/** Where something stands in the text. Opaque to all but the views. */
+export interface SourceRef {
+    readonly file: string;
+    readonly start: number;
+    readonly end: number;
+    /** From 1. */
+    readonly line: number;
+    /** From 1. */
+    readonly column: number;
+}
+
+export const evidenceWords = ['measured', 'probed', 'tested', 'graded', 'documented', 'judged', 'assumed'] as const;
+export type EvidenceWord = (typeof evidenceWords)[number];
+
+export interface Evidence {
+    readonly word: EvidenceWord;
+    readonly note?: string;
+    /** False when the file says nothing and `assumed` is what that counts as. */
+    readonly stated: boolean;
+}
+
+/** An input: a value with how it is known and where it stands. */
+export interface Given<T = number> {
+    readonly value: T;
+    readonly evidence: Evidence;
+    readonly source: SourceRef;
+    /** The input's name as `breakeven` would call it, e.g. `T2.loss.top`. */
+    readonly path: string;
+}
+
+export type Severity = 'error' | 'warning' | 'info' | 'hazard';
+
+/** Something to tell the writer at a place in the text. */
+export interface Finding {
+    readonly severity: Severity;
+    /** Kebab-case, stable: diagnostics and quick fixes are keyed by it. */
+    readonly code: string;
+    readonly message: string;
+    readonly source: SourceRef;
+    /** A replacement for the text of `source` that mends it, where one is plain. */
+    readonly fix?: Fix;
+    readonly related?: readonly { readonly message: string; readonly source: SourceRef }[];
+}
+
+export interface Fix {
+    readonly title: string;
+    readonly at: SourceRef;
+    readonly text: string;
+}
+
+export interface Job {
+    readonly title: string;
+    readonly revision?: { readonly mark: string; readonly note?: string };
+    readonly basis: string;
+    readonly serviceClass: 1 | 2 | 3;
+    /** Whether the file says which service class; 1 is never assumed (2 is). */
+    readonly serviceClassStated: boolean;
+    /** How EN 1990 equations are combined. */
+    readonly combinations: '6.10' | '6.10a/b';
+    readonly source: SourceRef;
+}
+
+/** A nationally determined parameter set by the file, e.g. `gamma_M solid` → 1.3. */
+export interface ValueOverride {
+    readonly name: string;
+    readonly value: number;
+    readonly dimension: Dimension;
+    readonly source: SourceRef;
+}
+
+export interface Timber {
+    readonly kind: 'timber';
+    readonly name: string;
+    /** A strength class, e.g. `C24`; absent where only own properties are given. */
+    readonly grade?: Given<string>;
+    /** Own values that stand before the class's, e.g. `fm_k` → 44 MPa. */
+    readonly properties: Readonly<Record<string, Given>>;
+    /** Ratio: 17 % is 0.17. */
+    readonly moisture?: Given;
+    readonly source: SourceRef;
+}
+
+export interface Masonry {
+    readonly kind: 'masonry';
+    readonly name: string;
+    readonly fk?: Given;
+    readonly unit?: { readonly strength: Given; readonly mortar: Given; readonly kind: string };
+    readonly source: SourceRef;
+}
+
+export interface Steel {
+    readonly kind: 'steel';
+    readonly name: string;
+    readonly grade?: Given<string>;
+    readonly properties: Readonly<Record<string, Given>>;
+    readonly source: SourceRef;
+}
+
+export type Material = Timber | Masonry | Steel;
+
+export interface Wall {
+    readonly name: string;
+    /** Name of a masonry, or undefined where the file does not say. */
+    readonly material?: string;
+    readonly thickness?: Given;
+    /** Height of the wall below the bearing, for the spread of a concentrated load. */
+    readonly height?: Given;
+    readonly source: SourceRef;
+}
+
+export interface RectangularSection {
+    readonly shape: 'rectangle';
+    readonly breadth: Given;
+    readonly depth: Given;
+}
+
+/** A section that is parsed and named, but not computed by this version. */
+export interface OtherSection {
+    readonly shape: 'plies' | 'flitch' | 'rolled';
+    readonly designation: string;
+    readonly source: SourceRef;
+}
+
+export type Section = RectangularSection | OtherSection;
+
+export type SupportKind = 'wall' | 'member' | 'spring' | 'pinned' | 'fixed';
+
+export interface Support {
+    readonly kind: SupportKind;
+    /** Name of the wall, or member that carries; `spring`, `pin`, `fixed` else. */
+    readonly on: string;
+    readonly at: Given;
+    /** Length of contact along the member. */
+    readonly bearing?: Given;
+    /** N/mm, for a spring. */
+    readonly stiffness?: Given;
+    /** Holds down as well as up. */
+    readonly tied: boolean;
+    /** Station on the carrying member (crossing), where it is one. */
+    readonly stationOnCarrier?: Given;
+    /** Distance from the edge of the bearing to the nearest end of the wall or opening. */
+    readonly fromWallEnd?: Given;
+    readonly source: SourceRef;
+}
+
+export type Face = 'top' | 'bottom' | 'left' | 'right';
+
+export interface Loss {
+    readonly from: Given;
+    readonly to: Given;
+    readonly faces: Readonly<Partial<Record<Face, Given>>>;
+    readonly evidence: Evidence;
+    readonly source: SourceRef;
+}
+
+export interface Notch {
+    readonly face: 'top' | 'bottom';
+    readonly from: Given;
+    readonly to: Given;
+    readonly depth: Given;
+    /** Length of the tapered end of the notch; 0 for a square one. */
+    readonly taper: Given;
+    readonly source: SourceRef;
+}
+
+export interface FloorVibration {
+    /** Width of the floor across the joists. */
+    readonly width: Given;
+    /** Spacing of the joists. */
+    readonly spacing: Given;
+    /** kg/mm², permanent mass that swings with the floor. */
+    readonly massPerArea: Given;
+    /** N·mm²/mm: stiffness of the deck across the joists for a unit width. */
+    readonly transverseStiffness: Given;
+    /** Ratio of critical; 0.01 by EN 1995-1-1 7.3.1(3) unless said. */
+    readonly damping: Given;
+    readonly source: SourceRef;
+}
+
+export interface Member {
+    readonly name: string;
+    readonly title?: string;
+    readonly kind: 'beam' | 'post';
+    /** Radians from the horizontal, rising from the start; π/2 for a post. */
+    readonly slope: number;
+    /** Name of a material, or of a strength class used directly. */
+    readonly material: string;
+    readonly section: Section;
+    readonly length: Given;
+    readonly supports: readonly Support[];
+    readonly losses: readonly Loss[];
+    readonly notches: readonly Notch[];
+    /** Spacing of lateral restraints to the compression edge. */
+    readonly restraint?: Given;
+    readonly precamber?: Given;
+    readonly selfWeight: boolean;
+    /** `system strength` is said: EN 1995-1-1 6.6. */
+    readonly systemStrength: boolean;
+    readonly floor?: FloorVibration;
+    readonly source: SourceRef;
+    readonly nameSource: SourceRef;
+}
+
+export const imposedCategories = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H'] as const;
+export type ImposedCategory = (typeof imposedCategories)[number];
+export type Action =
+    | { readonly kind: 'permanent' }
+    | { readonly kind: 'imposed'; readonly category: ImposedCategory }
+    | { readonly kind: 'snow' }
+    | { readonly kind: 'wind' }
+    | { readonly kind: 'construction' };
+
+export const durations = ['permanent', 'long-term', 'medium-term', 'short-term', 'instantaneous'] as const;
+export type Duration = (typeof durations)[number];
+
+export interface Load {
+    readonly name: string;
+    readonly action: Action;
+    readonly member: string;
+    /** The amount as written (N, N/mm or N/mm²; a mass already times g), downwards positive. */
+    readonly amount: Given;
+    /** Width that an area load is collected from. */
+    readonly strip?: Given;
+    /** Exactly one of `point` (N) and `line` (N/mm of the member's length, strip applied) is there. */
+    readonly point?: { readonly force: number; readonly at: number };
+    readonly line?: { readonly perLength: number; readonly from: number; readonly to: number };
+    /** True where the amount was written as a mass. */
+    readonly fromMass: boolean;
+    readonly lasting?: Duration;
+    readonly source: SourceRef;
+}
+
+/** An expression over results, for `require`. */
+export type Formula =
+    | { readonly kind: 'number'; readonly value: number; readonly dimension: Dimension; readonly text: string }
+    | { readonly kind: 'result'; readonly subject: string; readonly check?: string; readonly source: SourceRef }
+    | { readonly kind: 'operation'; readonly operator: '+' | '-' | '*' | '/'; readonly left: Formula; readonly right: Formula };
+
+export type Comparison = '<=' | '<' | '>=' | '>' | '==';
+
+export interface Requirement {
+    /** As written, white space folded. */
+    readonly text: string;
+    readonly left: Formula;
+    readonly comparison: Comparison;
+    readonly right: Formula;
+    readonly source: SourceRef;
+}
+
+export interface SurveyItem {
+    /** `services`, `asbestos`, `lead`, `damp source`, `heritage consent`, … */
+    readonly subject: string;
+    /** `not checked`, `checked`, `fixed`, `not found`, `pending`, `granted`, `not needed`, … */
+    readonly state: string;
+    readonly note?: string;
+    readonly source: SourceRef;
+}
+
+export interface Access {
+    readonly piece?: Given;
+    /** kg. */
+    readonly carry?: Given;
+    readonly source: SourceRef;
+}
+
+/** A construct that is understood, but that this version does not compute. */
+export interface NotComputed {
+    /** E.g. `hanger H1`, `stage hung`, `T2.hole at 1.20 m`. */
+    readonly what: string;
+    readonly why: string;
+    /** Members whose own results leave this out. */
+    readonly members: readonly string[];
+    readonly source: SourceRef;
+}
+
+export interface Model {
+    readonly file: string;
+    readonly job: Job;
+    readonly values: readonly ValueOverride[];
+    readonly materials: readonly Material[];
+    readonly walls: readonly Wall[];
+    readonly members: readonly Member[];
+    readonly loads: readonly Load[];
+    readonly requirements: readonly Requirement[];
+    readonly survey?: { readonly items: readonly SurveyItem[]; readonly source: SourceRef };
+    readonly access?: Access;
+    readonly notComputed: readonly NotComputed[];
+    /** Every input of consequence, for the ledger. */
+    readonly inputs: readonly Given<number | string>[];
+}
+
+/** Evaluation never throws on bad input: the model of what is sound, and what is wrong with the rest. */
+export interface Evaluation {
+    readonly model: Model;
+    readonly findings: readonly Finding[];
+    /** Members that are named in the text but could not be evaluated. */
+    readonly broken: readonly { readonly name: string; readonly source: SourceRef }[];
+}

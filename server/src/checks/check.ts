@@ -1,0 +1,51 @@
+/** What a check is: a file that says what to look at, and what the clause says about it. */
+import type { Given, Job, Member, SourceRef } from '../../../language/src/model.js';
+import type { Actions, Combination, MemberActions } from '../analysis/actions.js';
+import type { Parameters } from '../catalog/parameters.js';
+import type { TimberStrength } from '../catalog/timber.js';
+import type { Amount, Step } from '../results.js';
+
+/** All that a member check may read. */
+export interface MemberContext {
+    readonly member: Member;
+    readonly job: Job;
+    readonly strength: TimberStrength;
+    readonly actions: MemberActions;
+    readonly all: Actions;
+    readonly parameters: Parameters;
+    /** The walls' masonry where a support stands on one. */
+    readonly masonryOf: (wall: string) => MasonryBearing | undefined;
+}
+
+export interface MasonryBearing {
+    /** Characteristic compressive strength, MPa. */
+    readonly fk: number;
+    readonly thickness: number;
+    readonly height?: number;
+    readonly source: SourceRef;
+    readonly input?: Given;
+}
+
+/** One candidate: what was computed at one station in one combination. */
+export interface Outcome {
+    readonly utilisation: number;
+    readonly demand: Amount;
+    readonly capacity: Amount;
+    /** Combinations that govern; the sheet prints the label and duration. */
+    readonly combination: Combination;
+    /** mm along the member. */
+    readonly at: number;
+    /** Called for the governing outcome alone. */
+    readonly explain: () => readonly Step[];
+}
+
+export interface MemberCheck {
+    /** As in the language: `bending`. */
+    readonly name: string;
+    /** E.g. `EN 1995-1-1 6.1.6`. */
+    readonly clause: string;
+    /** Every candidate outcome; none where the check does not concern this member. */
+    readonly outcomes: (context: MemberContext) => Iterable<Outcome>;
+    /** Said in `unchecked` where the check concerns the member but an input is missing. */
+    readonly lacking?: (context: MemberContext) => string | undefined;
+}

@@ -1,0 +1,41 @@
+/**
+ * What the extension and the server say to each other beyond the Language Server Protocol.
+ * Types and method names alone: the client may import this and nothing else of the server.
+ */
+
+/** Request: the preview's content for an open document. */
+export const previewRequest = 'padstone/preview';
+export interface PreviewParams {
+    readonly uri: string;
+}
+export interface Preview {
+    readonly uri: string;
+    /** Version of the document that the content was computed from. */
+    readonly version: number;
+    readonly title: string;
+    /** A fragment of HTML, everything escaped, blocks marked with `data-line` (from 1) and `data-end-line`. */
+    readonly html: string;
+    /** Rules for the fragment. */
+    readonly css: string;
+    /** Why the content is not that of the newest text, where it is not: it is greyed out with this reason. */
+    readonly stale?: string;
+}
+
+/** Notification, server to client: results of a document have changed. */
+export const resultsNotification = 'padstone/results';
+export interface ResultsNotice {
+    readonly uri: string;
+    readonly version: number;
+    readonly verdict: 'pass' | 'fail' | 'incomplete';
+    /** `fail: T2.bending 112 %`. */
+    readonly summary: string;
+}
+
+/** Request: the whole standalone sheet, for export. */
+export const sheetRequest = 'padstone/sheet';
+export interface SheetParams {
+    readonly uri: string;
+}
+export interface Sheet {
+    readonly html: string;
+}

@@ -1,0 +1,206 @@
+/**
+ * What came out: plain readonly data that every view reads (hints, hovers, sheet, command line)
+ * and none computes. Written to JSON without loss.
+ */
+import type { Access, Finding, Given, Job, Load, Loss, Notch, Requirement, SourceRef, SurveyItem } from '../../language/src/model.js';
+import type { Diagrams, Segment, Span } from './analysis/actions.js';
+
+export type Unit = 'mm' | 'm' | 'N' | 'kN' | 'MPa' | 'kNm' | 'kN/m' | 'kg' | '%' | '' | 'Hz' | 'mm/kN' | 'm/(Ns2)' | 'mm2' | 'mm3' | 'mm4';
+
+export interface Amount {
+    readonly value: number;
+    readonly unit: Unit | string;
+}
+
+/** One symbol in a formula, with the number that stands for it. */
+export interface Term {
+    /** TeX, exactly as it stands in the formula, e.g. `M_{y,d}`. */
+    readonly symbol: string;
+    readonly amount: Amount;
+    /** What it is, in words. */
+    readonly meaning?: string;
+    /** Where the number comes from, where that is an input. */
+    readonly source?: SourceRef;
+}
+
+/** One line of a calculation: `symbol = formula = the same with numbers = result`. */
+export interface Step {
+    /** TeX, e.g. `\sigma_{m,y,d}`. */
+    readonly symbol: string;
+    /** TeX, e.g. `\frac{M_{y,d}}{W_y}`; numbers are substituted for the terms by the views. */
+    readonly formula: string;
+    readonly terms: readonly Term[];
+    readonly result: Amount;
+    /** E.g. `EN 1995-1-1 6.1.6`, or `Table 3.1`. */
+    readonly clause?: string;
+    readonly note?: string;
+}
+
+export interface CheckResult {
+    /** `SUBJECT.CHECK`. */
+    readonly id: string;
+    readonly subject: string;
+    readonly check: string;
+    readonly stage: string | null;
+    readonly option: string | null;
+    /** Demand over capacity, not rounded; Infinity where the capacity is nought. */
+    readonly utilisation: number;
+    readonly pass: boolean;
+    readonly demand: Amount;
+    readonly capacity: Amount;
+    readonly combination: string;
+    readonly duration: string;
+    /** Station along the member, m. */
+    readonly at: Amount;
+    readonly clause: string;
+    readonly steps: readonly Step[];
+    readonly source: SourceRef;
+}
+
+export interface Reaction {
+    readonly support: string;
+    readonly at: Amount;
+    readonly min: Amount;
+    readonly max: Amount;
+}
+
+export interface AmountRange { readonly min: Amount; readonly max: Amount }
+
+/** What a drawing needs of a support, in mm from the member's start. */
+export interface SupportSketch {
+    readonly name: string;
+    readonly kind: string;
+    readonly at: number;
+    readonly bearing?: number;
+    readonly tied: boolean;
+    readonly source: SourceRef;
+}
+
+export interface LoadSketch {
+    readonly name: string;
+    readonly action: string;
+    /** N at a station, or N/mm over a run. */
+    readonly point?: { readonly force: number; readonly at: number };
+    readonly line?: { readonly perLength: number; readonly from: number; readonly to: number };
+    readonly source: SourceRef;
+}
+
+export interface MemberResult {
+    readonly name: string;
+    readonly title?: string;
+    readonly kind: 'beam' | 'post';
+    /** Radians. */
+    readonly slope: number;
+    readonly stage: string | null;
+    readonly material: string;
+    /** As a person would say it: `190 × 240 mm C18`. */
+    readonly description: string;
+    /** mm. */
+    readonly length: number;
+    /** Whole section, mm. */
+    readonly breadth: number;
+    readonly depth: number;
+    readonly segments: readonly Segment[];
+    readonly spans: readonly Span[];
+    readonly losses: readonly Loss[];
+    readonly notches: readonly Notch[];
+    readonly supportSketches: readonly SupportSketch[];
+    readonly loadSketches: readonly LoadSketch[];
+    readonly weight: Amount;
+    readonly reactions: readonly Reaction[];
+    readonly moment: AmountRange;
+    readonly shear: AmountRange;
+    readonly deflection: {
+        readonly instant: Amount;
+        readonly final: Amount;
+        /** With the characteristic loads on top of the creep, EN 1995-1-1 (2.2). */
+        readonly total: Amount;
+        /** Span over the final deflection (L/475 is 475), of the span that uses most of its limit. */
+        readonly ratio: number;
+    };
+    readonly diagrams: Diagrams;
+    /** The id of its worst check. */
+    readonly worst: string;
+    readonly source: SourceRef;
+    readonly nameSource: SourceRef;
+}
+
+export interface RequirementResult {
+    readonly text: string;
+    readonly requirement: Requirement;
+    /** Undefined where a result it names was not computed. */
+    readonly holds: boolean | undefined;
+    readonly left?: Amount;
+    readonly right?: Amount;
+    readonly reason?: string;
+    readonly source: SourceRef;
+}
+
+export interface Hazard {
+    readonly code: string;
+    readonly severity: 'stop' | 'warn' | 'note';
+    readonly subject: string;
+    readonly message: string;
+    /** What to do about it. */
+    readonly action: string;
+    /** Who decides: `you`, `structural engineer`, `conservation officer`, … */
+    readonly decider: string;
+    readonly source: SourceRef;
+}
+
+/** Something that was not checked. `blocking` ones make the verdict incomplete. */
+export interface Unchecked {
+    readonly text: string;
+    readonly blocking: boolean;
+    readonly source?: SourceRef;
+}
+
+export type Verdict = 'pass' | 'fail' | 'incomplete';
+
+export interface LoadResult {
+    readonly load: Load;
+    readonly duration: string;
+    readonly psi: readonly [number, number, number];
+    /** How it was made up, e.g. `0.50 kN/m² × 2.20 m = 1.10 kN/m`. */
+    readonly account: string;
+}
+
+/** A member that has no results, with the reason. */
+export interface Missing {
+    readonly name: string;
+    readonly reason: string;
+    readonly source: SourceRef;
+}
+
+/** A parameter of the basis that was used, and where it came from. */
+export interface ParameterUse {
+    readonly name: string;
+    readonly value: number;
+    /** `EN 1995-1-1 Table 2.3, recommended` or `set in this file`. */
+    readonly origin: string;
+}
+
+export interface Results {
+    readonly file: string;
+    /** Undefined where not even that could be read. */
+    readonly job: Job | undefined;
+    readonly verdict: Verdict;
+    /** One sentence. */
+    readonly verdictReason: string;
+    /** False where the text has errors: exit 2, and never a pass. */
+    readonly understood: boolean;
+    /** Everything to show at a place: errors of the text, mechanisms, failing checks, hazards. */
+    readonly findings: readonly Finding[];
+    readonly checks: readonly CheckResult[];
+    readonly members: readonly MemberResult[];
+    readonly missing: readonly Missing[];
+    readonly requirements: readonly RequirementResult[];
+    readonly loads: readonly LoadResult[];
+    /** Labels of the combinations that govern anything. */
+    readonly parameters: readonly ParameterUse[];
+    readonly hazards: readonly Hazard[];
+    readonly survey: readonly SurveyItem[];
+    readonly access?: Access;
+    readonly ledger: readonly Given<number | string>[];
+    readonly unchecked: readonly Unchecked[];
+}
