@@ -152,6 +152,8 @@ export interface Hazard {
 export interface Unchecked {
     readonly text: string;
     readonly blocking: boolean;
+    /** Members whose own results leave this out: their hints and rows say `incomplete`. */
+    readonly members?: readonly string[];
     readonly source?: SourceRef;
 }
 
