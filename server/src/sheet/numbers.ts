@@ -1,0 +1,131 @@
+/**
+ * The one place where a number is rounded for print: hints, hovers, command line and sheet.
+ * Common practice of the trade, no source: three significant figures, whole millimetres for setting out,
+ * 0.1 kN, 0.1 mm of deflection, utilisation in whole per cent rounded up.
+ */
+import type { Amount } from '../results.js';
+
+const notComputed = 'not computed';
+/** Far above the noise of double arithmetic, far below anything a person measures. */
+const noise = 1e-9;
+
+/**
+ * Utilisation (a ratio) in whole per cent, rounded up: `100 %` is printed only of a pass (at most 1),
+ * `101 %` or more only of a failure, however close to 1 it is. Above a hundredfold: `> 9999 %`.
+ */
+export function percentUp(utilisation: number): string {
+    if (!Number.isFinite(utilisation)) {
+        return Number.isNaN(utilisation) ? notComputed : infinite(utilisation);
+    }
+    const percent = Math.ceil(utilisation * 100 - noise);
+    const honest = utilisation <= 1 ? Math.min(percent, 100) : Math.max(percent, 101);
+    return honest > 9999 ? '> 9999 %' : `${signed(String(honest + 0))} %`;
+}
+
+/**
+ * Three significant figures; what is short by itself is left as it is (`0.8`, `63.5`, `1824`),
+ * so that an input reads as it was written. Finite or not.
+ */
+export function significant(value: number): string {
+    if (!Number.isFinite(value)) {
+        return Number.isNaN(value) ? notComputed : infinite(value);
+    }
+    const short = Number(value.toPrecision(4));
+    const text = Math.abs(value - short) <= noise * Math.abs(value) ? plain(short) : plain(value, 3);
+    return signed(text);
+}
+
+function plain(value: number, digits?: number): string {
+    const size = Math.abs(value);
+    if (size !== 0 && (size < 1e-4 || size >= 1e7)) {
+        const [mantissa = '', exponent = ''] = value.toExponential(digits && digits - 1).split('e');
+        return `${mantissa} × 10${superscript(String(Number(exponent)))}`;
+    }
+    if (digits === undefined) {
+        return String(value + 0);
+    }
+    const text = value.toPrecision(digits);
+    return text.includes('e') ? String(Number(text)) : text;
+}
+
+/** `9.9 mm`: deflection, mm, to 0.1 mm. */
+export function deflection(mm: number): string {
+    return unlessMissing(mm, value => `${fixed(value, 1)} mm`);
+}
+
+/** `L/475` from span over deflection, rounded down: never better than it is. */
+export function spanRatio(ratio: number): string {
+    return unlessMissing(Math.abs(ratio), value => `L/${Math.floor(value + noise)}`, () => 'L/∞');
+}
+
+/** Whole millimetres for setting out, without the unit (a drawing says it once). */
+export function setOut(mm: number): string {
+    return unlessMissing(mm, value => fixed(value, 0));
+}
+
+/** `2.10 m`: a station given in mm, printed in metres to the millimetre. */
+export function station(mm: number): string {
+    return unlessMissing(mm, value => {
+        const text = fixed(value / 1000, 3);
+        return `${text.endsWith('0') ? text.slice(0, -1) : text} m`;
+    });
+}
+
+/** `5.2 kN`: force in kN to 0.1 kN. */
+export function force(kN: number): string {
+    return unlessMissing(kN, value => `${fixed(value, 1)} kN`);
+}
+
+/** `6.0 kN·m`: moment in kN·m to 0.1 kN·m. */
+export function moment(kNm: number): string {
+    return unlessMissing(kNm, value => `${fixed(value, 1)} kN·m`);
+}
+
+/** A value with its unit; section moduli and the like in cm, as tables print them. */
+export function amount(given: Amount): string {
+    const { number, unit } = amountParts(given);
+    return unit === '' ? number : `${number} ${unit}`;
+}
+
+/** The parts of `amount`, for mathematics; what is not finite or has no dimension has no unit. */
+export function amountParts({ value, unit }: Amount): { readonly number: string; readonly unit: string } {
+    const { factor, name } = unitsAsPrinted[unit] ?? { factor: 1, name: unit };
+    return { number: significant(value * factor), unit: Number.isFinite(value) ? name : '' };
+}
+
+const unitsAsPrinted: Readonly<Record<string, { readonly factor: number; readonly name: string }>> = {
+    mm2: { factor: 1, name: 'mm²' },
+    mm3: { factor: 1e-3, name: 'cm³' },
+    mm4: { factor: 1e-4, name: 'cm⁴' },
+    kNm: { factor: 1, name: 'kN·m' },
+    'm/(Ns2)': { factor: 1, name: 'm/(N·s²)' }
+};
+
+/** A fixed number of decimals, but never a nought for what is not nought. */
+function fixed(value: number, decimals: number): string {
+    if (Math.abs(value) >= 1e7) {
+        return significant(value);
+    }
+    const text = value.toFixed(decimals);
+    if (Number(text) !== 0) {
+        return signed(text);
+    }
+    return Math.abs(value) < 1e-3 ? (0).toFixed(decimals) : signed(String(Number(value.toPrecision(1))));
+}
+
+function unlessMissing(value: number, print: (value: number) => string, endless = () => infinite(value)): string {
+    return Number.isFinite(value) ? print(value) : Number.isNaN(value) ? notComputed : endless();
+}
+
+function infinite(value: number): string {
+    return value < 0 ? '−∞' : '∞';
+}
+
+/** A minus that is one. */
+function signed(text: string): string {
+    return text.replace(/^-/, '−');
+}
+
+function superscript(text: string): string {
+    return [...text].map(digit => digit === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)]).join('');
+}
