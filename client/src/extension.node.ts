@@ -1,0 +1,15 @@
+import { Uri, type ExtensionContext } from 'vscode';
+import { LanguageClient, TransportKind } from 'vscode-languageclient/node.js';
+import { startExtension, stopExtension } from './extension.shared.js';
+
+/** On the desktop and in a remote: the server is a process of its own. */
+export function activate(context: ExtensionContext): Promise<void> {
+    const module = Uri.joinPath(context.extensionUri, 'dist', 'server.cjs').fsPath;
+    const transport = TransportKind.ipc;
+    return startExtension(context, options => new LanguageClient('padstone', 'Padstone', {
+        run: { module, transport },
+        debug: { module, transport, options: { execArgv: ['--nolazy', '--inspect=6009'] } }
+    }, options));
+}
+
+export const deactivate = stopExtension;

@@ -1,0 +1,40 @@
+import { Uri, type Webview } from 'vscode';
+
+/** The page of the preview: an empty frame that runs nothing and loads nothing but its own script. */
+export function previewPage(webview: Webview, extensionUri: Uri, document: Uri): string {
+    const nonce = [...crypto.getRandomValues(new Uint8Array(16))].map(byte => byte.toString(16).padStart(2, '0')).join('');
+    const script = webview.asWebviewUri(Uri.joinPath(extensionUri, 'dist', 'preview.js')).toString();
+    const policy = `default-src 'none'; style-src 'nonce-${nonce}'; script-src 'nonce-${nonce}'`;
+    return `<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width">
+<title>Padstone preview</title>
+<style nonce="${nonce}">${frameStyle}</style>
+<style nonce="${nonce}" id="sheet-style"></style>
+</head>
+<body data-uri="${escapeAttribute(document.toString())}">
+<p id="banner" role="status" hidden></p>
+<main id="sheet"></main>
+<script nonce="${nonce}" src="${script}"></script>
+</body>
+</html>`;
+}
+
+function escapeAttribute(text: string): string {
+    return text.replaceAll('&', '&amp;').replaceAll('"', '&quot;').replaceAll('<', '&lt;');
+}
+
+const frameStyle = `
+#banner {
+    position: sticky; top: 0; z-index: 1; margin: 0 -20px; padding: 6px 20px;
+    color: var(--vscode-inputValidation-warningForeground, var(--vscode-foreground));
+    background: var(--vscode-inputValidation-warningBackground);
+    border-bottom: 1px solid var(--vscode-inputValidation-warningBorder);
+}
+#banner[hidden] { display: none; }
+#sheet.stale { opacity: 0.5; filter: grayscale(1); }
+#sheet .at-cursor { outline: 1px dashed var(--vscode-editorCursor-foreground, currentColor); outline-offset: 3px; }
+`;

@@ -1,0 +1,115 @@
+/**
+ * A real VS Code for a test: its server on a free port, a profile in a temporary folder, the packaged
+ * extension installed in it, and a browser that shows the workbench. `.ci/editor-host.sh` fetches both.
+ */
+import { execFile, spawn, type ChildProcess } from 'node:child_process';
+import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { homedir, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { promisify } from 'node:util';
+import { chromium, type Browser, type Page } from 'playwright-core';
+
+const run = promisify(execFile);
+/** ms for the server to say its port. */
+const startLimit = 30_000;
+
+export interface EditorInstallation {
+    /** The editor's `server-main.js`. */
+    readonly server: string;
+    readonly browser: string;
+}
+
+/** Undefined where `.ci/editor-host.sh` has not been run on this machine. */
+export function findEditor(): EditorInstallation | undefined {
+    const cache = process.env['XDG_CACHE_HOME'] || join(homedir(), '.cache');
+    const folder = process.env['PADSTONE_EDITOR_HOST'] || join(cache, 'padstone-editor-host/node_modules/code-server/lib/vscode');
+    const server = join(folder, 'out/server-main.js');
+    const browser = [process.env['PADSTONE_CHROMIUM'], '/usr/bin/chromium', '/usr/bin/chromium-browser']
+        .find(path => path !== undefined && existsSync(path));
+    return existsSync(server) && browser !== undefined ? { server, browser } : undefined;
+}
+
+export interface Editor {
+    readonly page: Page;
+    /** What `--list-extensions` of this profile says, with versions. */
+    readonly extensions: readonly string[];
+    close(): Promise<void>;
+}
+
+/** Installs the package into a fresh profile and opens the folder. */
+export async function startEditor(installation: EditorInstallation, vsix: string, folder: string): Promise<Editor> {
+    const profile = mkdtempSync(join(tmpdir(), 'padstone-editor-'));
+    let server: ChildProcess | undefined;
+    let browser: Browser | undefined;
+    const close = async (): Promise<void> => {
+        await browser?.close();
+        await endGroup(server);
+        rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+    };
+    try {
+        const env = { ...process.env, HOME: profile, EXTENSIONS_GALLERY: '{}' };
+        const folders = ['--server-data-dir', profile, '--user-data-dir', join(profile, 'data'), '--extensions-dir', join(profile, 'exts')];
+        writeSettings(profile);
+        const command = (...args: string[]) => run(process.execPath, [installation.server, ...folders, ...args], { env });
+        await command('--install-extension', vsix);
+        const extensions = (await command('--list-extensions', '--show-versions')).stdout.split('\n').filter(line => line.includes('@'));
+
+        server = spawn(process.execPath, [
+            installation.server, '--host', '127.0.0.1', '--port', '0', '--without-connection-token',
+            '--accept-server-license-terms', '--telemetry-level', 'off', '--disable-workspace-trust', ...folders
+        ], { env, detached: true, stdio: ['ignore', 'pipe', 'inherit'] });
+        const port = await listening(server);
+
+        browser = await chromium.launch({
+            executablePath: installation.browser,
+            args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync']
+        });
+        const page = await browser.newPage({ viewport: { width: 1500, height: 1000 } });
+        await page.goto(`http://127.0.0.1:${port}/?folder=${encodeURIComponent(folder)}`);
+        await page.locator('.explorer-folders-view .monaco-list-row').first().waitFor();
+        return { page, extensions, close };
+    } catch (error) {
+        await close();
+        throw error;
+    }
+}
+
+function writeSettings(profile: string): void {
+    mkdirSync(join(profile, 'data/User'), { recursive: true });
+    writeFileSync(join(profile, 'data/User/settings.json'), JSON.stringify({
+        'workbench.startupEditor': 'none',
+        'workbench.enableExperiments': false,
+        'extensions.autoUpdate': false,
+        'files.autoSave': 'off'
+    }));
+}
+
+/** The port that the server says it listens on. */
+function listening(server: ChildProcess): Promise<number> {
+    return new Promise((resolve, reject) => {
+        const limit = setTimeout(() => reject(new Error('The editor did not start in time.')), startLimit);
+        let said = '';
+        server.stdout?.on('data', (chunk: Buffer) => {
+            said += chunk.toString();
+            const port = /Extension host agent listening on (\d+)/.exec(said)?.[1];
+            if (port !== undefined) {
+                clearTimeout(limit);
+                resolve(Number(port));
+            }
+        });
+        server.once('exit', code => {
+            clearTimeout(limit);
+            reject(new Error(`The editor ended at its start with ${code}: ${said}`));
+        });
+    });
+}
+
+/** Ends the server and all that it has started. */
+async function endGroup(server: ChildProcess | undefined): Promise<void> {
+    if (server?.pid === undefined || server.exitCode !== null) {
+        return;
+    }
+    const ended = new Promise(resolve => server.once('exit', resolve));
+    process.kill(-server.pid, 'SIGKILL');
+    await ended;
+}
