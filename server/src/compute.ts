@@ -73,7 +73,11 @@ export function compute(evaluation: Evaluation): Results {
 function contextOf(
     model: Model, member: Member, strength: TimberStrength, memberActions: MemberActions, all: Actions, parameters: Parameters
 ): MemberContext {
-    return { member, job: model.job, strength, actions: memberActions, all, parameters, masonryOf: wall => masonryBearing(model, wall, parameters) };
+    return {
+        member, job: model.job, strength, actions: memberActions, all, parameters,
+        loads: model.loads.filter(load => load.member === member.name),
+        masonryOf: wall => masonryBearing(model, wall, parameters)
+    };
 }
 
 /** The strength of each member of timber with a section that this version computes. */

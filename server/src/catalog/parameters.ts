@@ -2,8 +2,14 @@
  * The nationally determined parameters of the basis, with the recommended values as default
  * and the file's `values { … }` before them.
  */
-import type { Duration } from '../../../language/src/model.js';
+import type { Duration, Finding, ValueOverride } from '../../../language/src/model.js';
 import type { ParameterUse } from '../results.js';
+import { parameterDefaults } from './parameter-names.js';
+import { settledValues } from './parameter-values.js';
+import { kdefOrigin, kdefTable } from './tables/kdef.js';
+import { kmodOrigin, kmodTable } from './tables/kmod.js';
+
+export { parameterNames } from './parameter-names.js';
 
 export interface Parameters {
     readonly gammaG: number;
@@ -27,4 +33,46 @@ export interface Parameters {
     readonly vibrationB: number;
     /** What was used so far is listed here for the sheet. */
     readonly uses: () => readonly ParameterUse[];
+}
+
+/** The recommended values with the file's own before them. What the file sets amiss is found, and the recommended value stays. */
+export function createParameters(overrides: readonly ValueOverride[]): { readonly parameters: Parameters; readonly findings: readonly Finding[] } {
+    const { set, findings } = settledValues(overrides);
+    const used = new Map<string, ParameterUse>();
+
+    const use = (name: string, value: number, origin: string): number => {
+        if (!used.has(name)) {
+            used.set(name, { name, value, origin });
+        }
+        return value;
+    };
+    const named = (name: string): number => {
+        const own = set.get(name);
+        if (own !== undefined) {
+            return use(name, own, 'set in this file');
+        }
+        const recommended = parameterDefaults.get(name);
+        return use(name, recommended?.value ?? NaN, recommended?.origin ?? 'not known');
+    };
+
+    const parameters: Parameters = {
+        get gammaG() { return named('gamma_G'); },
+        get gammaGfavourable() { return named('gamma_G favourable'); },
+        get gammaQ() { return named('gamma_Q'); },
+        get xi() { return named('xi'); },
+        get gammaGequilibrium() { return named('gamma_G equilibrium'); },
+        get gammaGequilibriumFavourable() { return named('gamma_G equilibrium favourable'); },
+        gammaM: product => named(`gamma_M ${product}`),
+        kmod: (_product, serviceClass, duration) =>
+            use(`k_mod ${duration}, service class ${serviceClass}`, kmodTable[serviceClass][duration], kmodOrigin),
+        kdef: (_product, serviceClass) => use(`k_def service class ${serviceClass}`, kdefTable[serviceClass], kdefOrigin),
+        psi: action => [named(`psi0 ${action}`), named(`psi1 ${action}`), named(`psi2 ${action}`)],
+        get kcr() { return named('k_cr'); },
+        get instantLimit() { return named('limit instant'); },
+        get finalLimit() { return named('limit final'); },
+        get vibrationA() { return named('vibration a'); },
+        get vibrationB() { return named('vibration b'); },
+        uses: () => [...used.values()]
+    };
+    return { parameters, findings };
 }

@@ -1,5 +1,5 @@
 /** What a check is: a file that says what to look at, and what the clause says about it. */
-import type { Given, Job, Member, SourceRef } from '../../../language/src/model.js';
+import type { Given, Job, Load, Member, SourceRef } from '../../../language/src/model.js';
 import type { Actions, Combination, MemberActions } from '../analysis/actions.js';
 import type { Parameters } from '../catalog/parameters.js';
 import type { TimberStrength } from '../catalog/timber.js';
@@ -12,6 +12,8 @@ export interface MemberContext {
     readonly strength: TimberStrength;
     readonly actions: MemberActions;
     readonly all: Actions;
+    /** Loads that stand on this member itself. */
+    readonly loads: readonly Load[];
     readonly parameters: Parameters;
     /** The walls' masonry where a support stands on one. */
     readonly masonryOf: (wall: string) => MasonryBearing | undefined;
@@ -20,6 +22,8 @@ export interface MemberContext {
 export interface MasonryBearing {
     /** Characteristic compressive strength, MPa. */
     readonly fk: number;
+    /** Units known to be of Group 1, EN 1996-1-1 Table 3.1. */
+    readonly group1?: boolean;
     readonly thickness: number;
     readonly height?: number;
     readonly source: SourceRef;
@@ -44,8 +48,11 @@ export interface MemberCheck {
     readonly name: string;
     /** E.g. `EN 1995-1-1 6.1.6`. */
     readonly clause: string;
-    /** Every candidate outcome; none where the check does not concern this member. */
-    readonly outcomes: (context: MemberContext) => Iterable<Outcome>;
-    /** Said in `unchecked` where the check concerns the member but an input is missing. */
-    readonly lacking?: (context: MemberContext) => string | undefined;
+    /**
+     * Candidate outcomes, the worst among them; none where the check does not concern this member.
+     * A utilisation that is not a number counts as the worst.
+     */
+    readonly outcomes: (context: MemberContext) => readonly Outcome[];
+    /** What of this check could not be done and why, e.g. for want of an input: each is said in `unchecked`. */
+    readonly lacking?: (context: MemberContext) => readonly string[];
 }
