@@ -34,6 +34,8 @@ export interface Given<T = number> {
     readonly source: SourceRef;
     /** The input's name as `breakeven` would call it, e.g. `T2.loss.top`. */
     readonly path: string;
+    /** Of a number: without it the ledger cannot print the unit. Absent of a word. */
+    readonly dimension?: Dimension;
 }
 
 export type Severity = 'error' | 'warning' | 'info' | 'hazard';
