@@ -1,0 +1,50 @@
+/** Runs the checks of one member and keeps the worst outcome of each. */
+import type { CheckResult } from '../results.js';
+import type { MemberCheck, MemberContext, Outcome } from './check.js';
+import { worstOf } from './governing.js';
+
+export interface CheckRun {
+    readonly results: readonly CheckResult[];
+    /** What was not done, a phrase each. */
+    readonly lacking: readonly string[];
+}
+
+/** @param option name of the alternative that is computed, or null for what the file says first */
+export function runChecks(context: MemberContext, checks: readonly MemberCheck[], option: string | null = null): CheckRun {
+    const results: CheckResult[] = [];
+    const lacking: string[] = [];
+    for (const check of checks) {
+        lacking.push(...check.lacking?.(context) ?? []);
+        const worst = worstOf(check.outcomes(context));
+        if (worst) {
+            results.push(resultOf(context, check, worst, option));
+            if (Number.isNaN(worst.utilisation)) {
+                lacking.push(`${check.name} could not be computed at ${(worst.at / 1000).toFixed(2)} m: a number it needs is not finite`);
+            }
+        }
+    }
+    return { results, lacking };
+}
+
+/** Nothing passes that is not a number of at most 1; what is not a number counts as Infinity. */
+function resultOf(context: MemberContext, check: MemberCheck, outcome: Outcome, option: string | null): CheckResult {
+    const { member, actions } = context;
+    const utilisation = Number.isNaN(outcome.utilisation) ? Infinity : outcome.utilisation;
+    return {
+        id: `${member.name}.${check.name}`,
+        subject: member.name,
+        check: check.name,
+        stage: actions.stage,
+        option,
+        utilisation,
+        pass: utilisation <= 1,
+        demand: outcome.demand,
+        capacity: outcome.capacity,
+        combination: outcome.combination.label,
+        duration: outcome.combination.duration,
+        at: { value: outcome.at / 1000, unit: 'm' },
+        clause: check.clause,
+        steps: outcome.explain(),
+        source: member.source
+    };
+}
