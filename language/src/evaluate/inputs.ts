@@ -1,0 +1,101 @@
+/** Inputs: a value of the expected kind, with how it is known. */
+import * as ast from '../generated/ast.js';
+import type { Evidence, EvidenceWord, Given } from '../model.js';
+import type { Dimension, Quantity } from '../quantity.js';
+import * as dim from '../quantity.js';
+import { sameDimension } from '../quantity.js';
+import { dimensionName, formatQuantity } from '../units.js';
+import type { Context } from './context.js';
+import { fail, source } from './context.js';
+import { evaluateExpression } from './expressions.js';
+
+export interface Expectation {
+    readonly dimensions: readonly Dimension[];
+    /** The unit that a missing or wrong one is replaced with. */
+    readonly usual: string;
+    readonly sign: 'positive' | 'not negative' | 'any';
+    /** In base units. */
+    readonly most?: number;
+}
+
+/** A kilometre: nothing in a building is longer. */
+const longest = 1e6;
+export const aLength: Expectation = { dimensions: [dim.length], usual: 'mm', sign: 'positive', most: longest };
+export const aDistance: Expectation = { ...aLength, usual: 'm' };
+/** Its place on the member is looked at where the member is known. */
+export const aStation: Expectation = { dimensions: [dim.length], usual: 'm', sign: 'any', most: longest };
+export const aDepth: Expectation = { ...aLength, sign: 'not negative' };
+export const aStress: Expectation = { dimensions: [dim.stress], usual: 'MPa', sign: 'positive' };
+export const aDensity: Expectation = { dimensions: [dim.density], usual: 'kg/m3', sign: 'positive' };
+export const aMass: Expectation = { dimensions: [dim.mass], usual: 'kg', sign: 'positive' };
+export const aShare: Expectation = { dimensions: [dim.ratio], usual: '%', sign: 'not negative', most: 10 };
+export const anAngle: Expectation = { dimensions: [dim.angle], usual: 'deg', sign: 'any' };
+export const aStiffness: Expectation = { dimensions: [dim.lineLoad], usual: 'N/mm', sign: 'positive' };
+export const aTime: Expectation = { dimensions: [dim.time], usual: 'min', sign: 'positive' };
+export const aForce: Expectation = { dimensions: [dim.force], usual: 'kN', sign: 'any' };
+
+export function evidenceOf(node: ast.Evidence | undefined): Evidence {
+    return node?.word === undefined ? { word: 'assumed', stated: false }
+        : { word: node.word as EvidenceWord, stated: true, ...(node.note !== undefined && { note: node.note }) };
+}
+
+export function given(context: Context, input: ast.Input | undefined, path: string, expected: Expectation): Given | undefined {
+    return givenValue(context, input?.value, input?.evidence, path, expected);
+}
+
+export function givenValue(
+    context: Context, node: ast.Expression | undefined, evidence: ast.Evidence | undefined, path: string, expected: Expectation
+): Given | undefined {
+    context.paths.add(path);
+    const quantity = evaluateExpression(context, node);
+    return quantity && node && fitting(context, node, quantity, expected)
+        ? { value: quantity.value, evidence: evidenceOf(evidence), source: source(context, node), path } : undefined;
+}
+
+/** Whether a quantity is of the expected kind, sign and size; else reports it. */
+export function fitting(context: Context, node: ast.Expression, quantity: Quantity, expected: Expectation): boolean {
+    const at = source(context, node);
+    if (!expected.dimensions.some(dimension => sameDimension(dimension, quantity.dimension))) {
+        wrongDimension(context, node, quantity, expected);
+        return false;
+    }
+    if (expected.sign === 'positive' ? quantity.value <= 0 : expected.sign === 'not negative' && quantity.value < 0) {
+        fail(context, expected.sign === 'positive' ? 'not-positive' : 'negative',
+            `${formatQuantity(quantity)} is ${quantity.value === 0 ? 'nought' : 'negative'}: ${expected.sign === 'positive' ? 'this is more than nought' : 'this cannot be'}`, at);
+        return false;
+    }
+    if (expected.most !== undefined && Math.abs(quantity.value) > expected.most) {
+        fail(context, 'too-large', `${formatQuantity(quantity)} is too large: at most ${formatQuantity({ value: expected.most, dimension: quantity.dimension })}`, at);
+        return false;
+    }
+    return true;
+}
+
+function wrongDimension(context: Context, node: ast.Expression, quantity: Quantity, expected: Expectation): void {
+    const at = source(context, node);
+    const wanted = expected.dimensions.map(dimensionName).join(' or ');
+    if (ast.isLiteral(node) && node.unit === undefined) {
+        fail(context, 'unit-missing', `a unit is missing: expected ${wanted}, such as ${node.value} ${expected.usual}`, at,
+            { fix: { title: `add ${expected.usual}`, text: ` ${expected.usual}`, at: { ...at, start: at.end } } });
+        return;
+    }
+    const unit = ast.isLiteral(node) ? source(context, node, 'unit') : undefined;
+    fail(context, 'wrong-dimension', `expected ${wanted}, found ${dimensionName(quantity.dimension)}`, at,
+        unit === undefined ? {} : { fix: { title: `write ${expected.usual} for the unit`, text: expected.usual, at: unit } });
+}
+
+/** Puts an input into the ledger. */
+export function consequential<T extends number | string>(context: Context, input: Given<T> | undefined): Given<T> | undefined {
+    if (input !== undefined) {
+        context.paths.add(input.path);
+        context.inputs.push(input);
+    }
+    return input;
+}
+
+/** A whole number of things, from 1. */
+export function wholeNumber(context: Context, value: number | undefined, node: ast.Statement | ast.Rods | ast.Bolts, property: string): void {
+    if (value !== undefined && (!Number.isInteger(value) || value < 1 || value > 1000)) {
+        fail(context, 'not-whole', 'expected a whole number from 1', source(context, node, property));
+    }
+}

@@ -1,0 +1,105 @@
+/** `strip`, `T2.length`, `T2.span`: quantities that declared things give to expressions. */
+import { AstUtils } from 'langium';
+import * as ast from '../generated/ast.js';
+import type { Quantity } from '../quantity.js';
+import { length } from '../quantity.js';
+import { didYouMean, suggest } from '../suggest.js';
+import type { Context } from './context.js';
+import { fail, poisoned, source } from './context.js';
+import { evaluateExpression } from './expressions.js';
+import type { Named } from './names.js';
+import { resolve } from './names.js';
+import { sizeSides } from './sizes.js';
+
+/** Names of checks: results, which no input may use. */
+export const checkNames: readonly string[] = [
+    'bending', 'shear', 'bearing', 'stability', 'tension', 'compression', 'notch', 'instant', 'final', 'vibration', 'interaction', 'web',
+    'plies', 'butt', 'splice', 'rods', 'plates', 'washers', 'grain', 'edge', 'masonry', 'piece', 'carry'
+];
+
+type Getter = (context: Context) => Quantity | undefined;
+
+export function namedQuantity(context: Context, node: ast.Reference): Quantity | undefined {
+    const thing = resolve(context, node.subject, node, isAnything, 'anything that has a value');
+    if (thing === undefined) {
+        return undefined;
+    }
+    const path = [thing.name, ...node.path].join('.');
+    const getter = quantityOf(thing, node.path.join('.'));
+    if (getter === undefined) {
+        return unknownQuantity(context, thing, path, node);
+    }
+    const start = context.pending.indexOf(path);
+    if (start >= 0) {
+        return fail(context, 'circle', `circle of definitions: ${[...context.pending.slice(start), path].join(' → ')}`, source(context, node));
+    }
+    context.pending.push(path);
+    const value = getter(context);
+    context.pending.pop();
+    return value;
+}
+
+const isAnything = (_: unknown): _ is Named => true;
+
+/** How to get the quantity of this name, if there is one. */
+export function quantityOf(thing: Named, name: string): Getter | undefined {
+    const value = (input: ast.Input | undefined): Getter | undefined => input && (context => evaluateExpression(context, input.value));
+    switch (thing.$type) {
+        case 'Let': return name === '' ? (context => evaluateExpression(context, thing.value?.value)) : undefined;
+        case 'Load': return name === '' ? value(thing.amount) : undefined;
+        case 'Wall': return name === 'thick' ? value(thing.facts.find(ast.isThickness)?.value)
+            : name === 'height' ? value(thing.facts.find(ast.isHeight)?.value) : undefined;
+        case 'Masonry': return name === 'fk' ? value(thing.facts.find(ast.isStrength)?.value) : undefined;
+        case 'Member': return memberQuantity(thing, name);
+        default: return undefined;
+    }
+}
+
+function memberQuantity(member: ast.Member, name: string): Getter | undefined {
+    const side = (index: number): Getter | undefined => {
+        const section = member.statements.find(ast.isSectionStatement);
+        return section?.size && (context => sizeSides(context, section.size!, 2)?.[index]);
+    };
+    switch (name) {
+        case 'length': return context => evaluateExpression(context, member.statements.find(ast.isLengthStatement)?.value?.value);
+        case 'span': return context => longestSpan(context, member);
+        case 'breadth': return side(0);
+        case 'depth': return side(1);
+        default: return undefined;
+    }
+}
+
+/** The longest distance between neighbouring supports; nought where there are fewer than two. */
+export function longestSpan(context: Context, member: ast.Member): Quantity | undefined {
+    const supports = member.statements.filter(isSupport);
+    const stations = supports.map(support => evaluateExpression(context, support.at?.value));
+    if (stations.includes(undefined)) {
+        return poisoned(context);
+    }
+    const sorted = stations.map(station => station!.value).sort((a, b) => a - b);
+    return { value: Math.max(0, ...sorted.slice(1).map((station, i) => station - sorted[i]!)), dimension: length };
+}
+
+export type SupportStatement = ast.Bearing | ast.Spring | ast.Pinned | ast.Fixed;
+
+export const isSupport = (node: ast.Statement): node is SupportStatement =>
+    ast.isBearing(node) || ast.isSpring(node) || ast.isPinned(node) || ast.isFixed(node);
+
+function unknownQuantity(context: Context, thing: Named, path: string, node: ast.Reference): undefined {
+    const at = source(context, node);
+    const last = node.path.at(-1);
+    if (last !== undefined && checkNames.includes(last)) {
+        return fail(context, 'result-in-input', `${path} is a result: results can be used in require and breakeven alone`, at);
+    }
+    if (last === 'weight') {
+        return fail(context, 'unknown-quantity', `${path} is not available in an input in this version`, at);
+    }
+    if (AstUtils.getContainerOfType(node, ast.isDetail) !== undefined) {
+        return poisoned(context);
+    }
+    const known = ['length', 'span', 'breadth', 'depth', 'thick', 'height', 'fk'].filter(name => quantityOf(thing, name) !== undefined);
+    const meant = last === undefined ? undefined : suggest(last, known);
+    const hint = meant !== undefined ? didYouMean(meant) : known.length > 0 ? `: it has ${known.map(name => `${thing.name}.${name}`).join(', ')}` : '';
+    return fail(context, 'unknown-quantity', `${path} is not a value${hint}`, at,
+        meant === undefined ? {} : { fix: { title: `write '${thing.name}.${meant}'`, text: `${thing.name}.${meant}` } });
+}

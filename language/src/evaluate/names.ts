@@ -1,0 +1,85 @@
+/** What is called what. Members, loads, walls, materials, values and parts share one set of names. */
+import type { AstNode, Reference } from 'langium';
+import * as ast from '../generated/ast.js';
+import { didYouMean, suggest } from '../suggest.js';
+import type { Context } from './context.js';
+import { fail, source } from './context.js';
+import { sourceOf, sourceOfCst } from './source.js';
+
+export type Named = (ast.Let | ast.Member | ast.Load | ast.Wall | ast.Timber | ast.Steel | ast.Masonry | ast.Hanger | ast.Use | ast.LoadTest) & { readonly name: string };
+
+export interface Names {
+    /** The first of its name. */
+    readonly things: ReadonlyMap<string, Named>;
+    readonly details: ReadonlyMap<string, ast.Detail>;
+    /** Declared again, each with the first. */
+    readonly duplicates: readonly { readonly again: AstNode & { readonly name: string }; readonly first: AstNode }[];
+}
+
+const isNamed = (node: AstNode): node is Named =>
+    ast.isLet(node) || ast.isMember(node) || ast.isLoad(node) || ast.isWall(node) || ast.isTimber(node) || ast.isSteel(node)
+    || ast.isMasonry(node) || ast.isHanger(node) || ast.isUse(node) || ast.isLoadTest(node);
+
+export function collectNames(root: ast.Calculation): Names {
+    const things = new Map<string, Named>();
+    const details = new Map<string, ast.Detail>();
+    const others = new Map<string, AstNode>();
+    const duplicates: { again: AstNode & { name: string }; first: AstNode }[] = [];
+    const add = <T extends AstNode>(map: Map<string, T>, key: string, node: T & { readonly name: string }): void => {
+        const first = map.get(key);
+        if (first === undefined) {
+            map.set(key, node);
+        } else {
+            duplicates.push({ again: node, first });
+        }
+    };
+    for (const node of root.declarations) {
+        if (ast.isDetail(node)) {
+            if (node.name) { add(details, node.name, node); }
+        } else if (ast.isStage(node) || ast.isOption(node)) {
+            if (node.name) { add<AstNode>(others, `${node.$type} ${node.name}`, node); }
+        } else if (isNamed(node) && node.name) {
+            add(things, node.name, node);
+        }
+    }
+    return { things, details, duplicates };
+}
+
+export function reportDuplicates(context: Context): void {
+    for (const { again, first } of context.names.duplicates) {
+        const at = source(context, again, 'name');
+        fail(context, 'duplicate-name', `'${again.name}' is already the name of something else`, at,
+            { related: [{ message: 'the first is here', source: sourceOf(first, context.file) }] });
+    }
+}
+
+/** The thing of one of the wanted kinds that a reference names; an error names what was probably meant. */
+export function resolve<T extends Named>(
+    context: Context, reference: Reference | undefined, node: AstNode, wanted: (node: AstNode) => node is T, kind: string
+): T | undefined {
+    const name = reference?.$refText;
+    if (name === undefined || name === '') {
+        context.failures++;
+        return undefined;
+    }
+    const thing = context.names.things.get(name);
+    if (thing !== undefined && wanted(thing)) {
+        return thing;
+    }
+    const at = reference?.$refNode === undefined ? source(context, node) : sourceOfCst(reference.$refNode, context.file);
+    if (thing !== undefined) {
+        return fail(context, 'wrong-kind', `'${name}' is ${kindOf(thing)}, not ${kind}`, at,
+            { related: [{ message: `${name} is here`, source: sourceOf(thing, context.file) }] });
+    }
+    const meant = suggest(name, [...context.names.things.values()].filter(wanted).map(known => known.name));
+    return fail(context, 'unknown-name', `unknown name '${name}'${didYouMean(meant)}`, at,
+        meant === undefined ? {} : { fix: { title: `write '${meant}'`, text: meant } });
+}
+
+export function kindOf(node: Named): string {
+    const kinds: Readonly<Record<Named['$type'], string>> = {
+        Let: 'a value', Member: 'a member', Load: 'a load', Wall: 'a wall', Timber: 'a timber', Steel: 'a steel', Masonry: 'a masonry',
+        Hanger: 'a hanger', Use: 'the use of a detail', LoadTest: 'a load test'
+    };
+    return kinds[node.$type];
+}
