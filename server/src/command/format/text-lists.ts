@@ -1,0 +1,35 @@
+import type { Finding, Severity, SourceRef } from '../../../../language/src/model.js';
+import type { Hazard, Results } from '../../results.js';
+import type { Page } from './page.js';
+import { plain } from './table.js';
+
+const order: readonly Hazard['severity'][] = ['stop', 'warn', 'note'];
+
+/** Worst first, each with what to do and who decides. */
+export function hazardLines(results: Results, { colors }: Page): string {
+    const paint = { stop: colors.red, warn: colors.yellow, note: colors.cyan };
+    return order.flatMap(severity => results.hazards.filter(hazard => hazard.severity === severity))
+        .map(({ severity, subject, message, action, decider, source }) => [
+            `  ${paint[severity](severity.toUpperCase().padEnd(4))}  ${plain(`${subject}: ${message}`)}`,
+            `        ${plain(`${action} Decides: ${decider}. ${place(source)}`)}`
+        ].join('\n'))
+        .join('\n');
+}
+
+export function uncheckedLines(results: Results): string {
+    return results.unchecked.map(item => `  - ${plain(item.text)}${item.source ? ` (${place(item.source)})` : ''}`).join('\n');
+}
+
+const severities: readonly Severity[] = ['error', 'warning', 'info'];
+
+/** `file:line:column: error: message [code]`, as editors and terminals link it; hazards have their own section. */
+export function findingLines(results: Results, { colors }: Page): string {
+    const paint = { error: colors.red, warning: colors.yellow, info: colors.cyan, hazard: colors.yellow };
+    const line = ({ severity, code, message, source }: Finding): string =>
+        `  ${place(source)}: ${paint[severity](severity)}: ${plain(message)} [${code}]`;
+    return severities.flatMap(severity => results.findings.filter(finding => finding.severity === severity)).map(line).join('\n');
+}
+
+function place({ file, line, column }: SourceRef): string {
+    return `${file}:${line}:${column}`;
+}

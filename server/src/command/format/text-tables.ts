@@ -1,0 +1,82 @@
+import { amount, percentUp } from '../../sheet/numbers.js';
+import type { CheckResult, RequirementResult, Results } from '../../results.js';
+import { memberSummaries, type MemberState, type MemberSummary } from '../../summary.js';
+import type { Page } from './page.js';
+import { table, type Cell } from './table.js';
+
+export function membersTable(results: Results, page: Page): string {
+    const rows = memberSummaries(results).map(member => memberRow(member, page));
+    return rows.length === 0 ? '' : table([
+        { head: '' },
+        { head: 'member', clips: true },
+        { head: 'section', clips: true },
+        { head: 'worst check' },
+        { head: 'use', align: 'right' },
+        { head: 'deflection', align: 'right' },
+        { head: 'governed by', clips: true }
+    ], rows, page.width);
+}
+
+function memberRow({ name, stage, state, checks, deflection, open, result }: MemberSummary, page: Page): (Cell | string)[] {
+    const word = stateWord(state, page);
+    const [worst] = checks;
+    if (!result || !worst) {
+        return [word, name, result?.description ?? '', open.join('; ')];
+    }
+    return [word, staged(name, stage), result.description, worst.check, percentUp(worst.utilisation), deflection ?? '', governed(worst)];
+}
+
+export function checksTable(results: Results, page: Page): string {
+    return results.checks.length === 0 ? '' : table([
+        { head: '' },
+        { head: 'check', clips: true },
+        { head: 'use', align: 'right' },
+        { head: 'demand', align: 'right' },
+        { head: 'capacity', align: 'right' },
+        { head: 'at', align: 'right' },
+        { head: 'governed by', clips: true },
+        { head: 'clause', clips: true }
+    ], results.checks.map(check => [
+        stateWord(check.pass ? 'holds' : 'fails', page),
+        staged(check.id, check.stage),
+        percentUp(check.utilisation),
+        amount(check.demand),
+        amount(check.capacity),
+        amount(check.at),
+        governed(check),
+        check.clause
+    ]), page.width);
+}
+
+export function requirementsTable(results: Results, page: Page): string {
+    return results.requirements.length === 0 ? '' : table([
+        { head: '' },
+        { head: 'require', clips: true },
+        { head: 'found', clips: true },
+        { head: 'limit', align: 'right' }
+    ], results.requirements.map(requirement => requirementRow(requirement, page)), page.width);
+}
+
+function requirementRow(requirement: RequirementResult, page: Page): (Cell | string)[] {
+    const { text, holds, left, right, reason } = requirement;
+    const state = holds === undefined ? 'not computed' : holds ? 'holds' : 'fails';
+    return [stateWord(state, page), text, left ? amount(left) : reason ?? 'not known', right ? amount(right) : ''];
+}
+
+function governed(check: CheckResult): string {
+    return check.duration ? `${check.combination} (${check.duration})` : check.combination;
+}
+
+function staged(name: string, stage: string | null): string {
+    return stage === null ? name : `${name} @ ${stage}`;
+}
+
+/** The word says it; colour only helps to find it. */
+function stateWord(state: MemberState, { colors }: Page): Cell {
+    switch (state) {
+        case 'holds': return { text: 'ok', paint: colors.green };
+        case 'fails': return { text: 'FAIL', paint: text => colors.red(colors.bold(text)) };
+        case 'incomplete': return { text: 'open', paint: colors.yellow };
+        case 'not computed': return { text: 'none', paint: colors.yellow };
+    }
+}

@@ -1,0 +1,44 @@
+/** A job as a person reads it in a terminal: members, checks, hazards, what is open, and the verdict last. */
+import type { Results } from '../../results.js';
+import { checksTable, membersTable, requirementsTable } from './text-tables.js';
+import { findingLines, hazardLines, uncheckedLines } from './text-lists.js';
+import type { Page } from './page.js';
+import { plain } from './table.js';
+
+export function text(files: readonly Results[], page: Page): string {
+    const parts = files.map(results => fileText(results, page));
+    if (files.length > 1) {
+        parts.push([`${files.length} files`, ...files.map(results => `  ${verdictLine(results, page)}`)].join('\n'));
+    }
+    return `${parts.join('\n\n')}\n`;
+}
+
+function fileText(results: Results, page: Page): string {
+    const { bold } = page.colors;
+    const sections: readonly (readonly [string, string])[] = [
+        ['Members', membersTable(results, page)],
+        ['Checks', checksTable(results, page)],
+        ['Requirements', requirementsTable(results, page)],
+        ['Hazards', hazardLines(results, page)],
+        ['Not checked', uncheckedLines(results)],
+        ['Findings', findingLines(results, page)]
+    ];
+    return [
+        bold(heading(results)),
+        ...sections.filter(([, body]) => body !== '').map(([title, body]) => `${bold(title)}\n${body}`),
+        verdictLine(results, page)
+    ].join('\n\n');
+}
+
+function heading({ file, job }: Results): string {
+    if (!job) {
+        return file;
+    }
+    const revision = job.revision ? `, revision ${job.revision.mark}` : '';
+    return plain(`${file}: ${job.title}${revision} (${job.basis})`);
+}
+
+export function verdictLine(results: Results, { colors }: Page): string {
+    const paint = { pass: colors.green, fail: colors.red, incomplete: colors.yellow }[results.verdict];
+    return `${results.file}: ${paint(colors.bold(results.verdict.toUpperCase()))}, ${plain(results.verdictReason)}`;
+}

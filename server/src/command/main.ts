@@ -1,0 +1,53 @@
+/** The command line: `padstone check`, `padstone sheet`, `padstone schema`. */
+import { Command, CommanderError } from 'commander';
+import pc from 'picocolors';
+import { version } from '../../../package.json';
+import { describe } from './calculate-file.js';
+import { addCheck } from './check.js';
+import { exitCode, exitCodeHelp } from './exit-code.js';
+import type { Page } from './format/page.js';
+import { addSchema } from './schema.js';
+import { addSheet } from './sheet.js';
+
+/** Columns where the output is no terminal: the same for every reader. */
+const plainWidth = 120;
+
+const page: Page = {
+    width: process.stdout.isTTY ? Math.max(process.stdout.columns, 60) : plainWidth,
+    // picocolors alone would colour a pipe that runs under CI.
+    colors: pc.createColors(pc.isColorSupported && Boolean(process.stdout.isTTY || process.env.FORCE_COLOR))
+};
+
+function createProgram(): Command {
+    const program = new Command('padstone')
+        .description('Retrofit calculations for old buildings, checked.')
+        .version(version)
+        .addHelpText('after', exitCodeHelp)
+        .exitOverride();
+    addCheck(program, page);
+    addSheet(program, page);
+    addSchema(program);
+    return program;
+}
+
+async function run(): Promise<void> {
+    try {
+        await createProgram().parseAsync();
+    } catch (error) {
+        if (error instanceof CommanderError) {
+            process.exitCode = error.exitCode === 0 ? exitCode.pass : exitCode.notUnderstood;
+        } else {
+            process.stderr.write(`padstone: the program itself failed: ${describe(error)}\n`);
+            process.exitCode = exitCode.programFailed;
+        }
+    }
+}
+
+// A reader that has seen enough (`| head`) is no failure of ours.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') {
+        throw error;
+    }
+});
+
+void run();

@@ -1,0 +1,150 @@
+/**
+ * What the command prints for machines: the shape is published by `schema.ts` and stable under `format`.
+ * Units: kN, kNm, m along a member, mm of deflection, MPa; utilisation is demand over capacity.
+ */
+import type { Amount, CheckResult, Hazard, MemberResult, Results, Verdict } from '../results.js';
+import type { Severity } from '../../../language/src/model.js';
+
+export const outputFormat = 1;
+
+/**
+ * Stands for a utilisation that is not a finite number (no capacity at all, or no result): JSON has no
+ * infinity, and `null` would be less than 1 for many a reader.
+ */
+export const noCapacity = 1e9;
+
+export interface Output {
+    readonly format: typeof outputFormat;
+    readonly files: readonly FileOutput[];
+}
+
+export interface FileOutput {
+    readonly file: string;
+    readonly job: { readonly title: string; readonly revision: string | null; readonly basis: string } | null;
+    readonly verdict: Verdict;
+    readonly diagnostics: readonly DiagnosticOutput[];
+    readonly checks: readonly CheckOutput[];
+    readonly members: readonly MemberOutput[];
+    readonly breakeven: readonly never[];
+    readonly loadtests: readonly never[];
+    readonly hazards: readonly HazardOutput[];
+    readonly unchecked: readonly string[];
+}
+
+interface DiagnosticOutput {
+    readonly severity: Severity;
+    readonly code: string;
+    readonly message: string;
+    readonly line: number;
+    readonly column: number;
+}
+
+/** A value that could not be computed is null. */
+interface AmountOutput {
+    readonly value: number | null;
+    readonly unit: string;
+}
+
+interface CheckOutput {
+    readonly id: string;
+    readonly subject: string;
+    readonly check: string;
+    readonly stage: string | null;
+    readonly option: string | null;
+    readonly utilisation: number;
+    readonly pass: boolean;
+    readonly demand: AmountOutput;
+    readonly capacity: AmountOutput;
+    readonly combination: string;
+    readonly duration: string;
+    readonly at: AmountOutput;
+    readonly clause: string;
+    readonly line: number;
+}
+
+interface RangeOutput {
+    readonly min: AmountOutput;
+    readonly max: AmountOutput;
+}
+
+interface MemberOutput {
+    readonly name: string;
+    readonly stage: string | null;
+    readonly weight: AmountOutput;
+    readonly reactions: readonly ({ readonly support: string; readonly at: AmountOutput } & RangeOutput)[];
+    readonly moment: RangeOutput;
+    readonly shear: RangeOutput;
+    readonly deflection: { readonly instant: AmountOutput; readonly final: AmountOutput };
+}
+
+interface HazardOutput {
+    readonly code: string;
+    readonly severity: Hazard['severity'];
+    readonly subject: string;
+    readonly message: string;
+    readonly line: number;
+}
+
+export function toOutput(files: readonly Results[]): Output {
+    return { format: outputFormat, files: files.map(fileOutput) };
+}
+
+function fileOutput(results: Results): FileOutput {
+    const { job } = results;
+    return {
+        file: results.file,
+        job: job ? { title: job.title, revision: job.revision?.mark ?? null, basis: job.basis } : null,
+        verdict: results.verdict,
+        diagnostics: results.findings.map(({ severity, code, message, source }) => (
+            { severity, code, message, line: source.line, column: source.column }
+        )),
+        checks: results.checks.map(checkOutput),
+        members: results.members.map(memberOutput),
+        breakeven: [],
+        loadtests: [],
+        hazards: results.hazards.map(({ code, severity, subject, message, source }) => (
+            { code, severity, subject, message, line: source.line }
+        )),
+        unchecked: results.unchecked.map(item => item.text)
+    };
+}
+
+function checkOutput(check: CheckResult): CheckOutput {
+    const finite = Number.isFinite(check.utilisation);
+    return {
+        id: check.id,
+        subject: check.subject,
+        check: check.check,
+        stage: check.stage,
+        option: check.option,
+        utilisation: finite ? check.utilisation : noCapacity,
+        pass: check.pass && finite,
+        demand: amountOutput(check.demand),
+        capacity: amountOutput(check.capacity),
+        combination: check.combination,
+        duration: check.duration,
+        at: amountOutput(check.at),
+        clause: check.clause,
+        line: check.source.line
+    };
+}
+
+function memberOutput(member: MemberResult): MemberOutput {
+    return {
+        name: member.name,
+        stage: member.stage,
+        weight: amountOutput(member.weight),
+        reactions: member.reactions.map(({ support, at, ...range }) => ({ support, at: amountOutput(at), ...rangeOutput(range) })),
+        moment: rangeOutput(member.moment),
+        shear: rangeOutput(member.shear),
+        deflection: { instant: amountOutput(member.deflection.instant), final: amountOutput(member.deflection.final) }
+    };
+}
+
+function rangeOutput({ min, max }: { readonly min: Amount; readonly max: Amount }): RangeOutput {
+    return { min: amountOutput(min), max: amountOutput(max) };
+}
+
+function amountOutput({ value, unit }: Amount): AmountOutput {
+    return { value: Number.isFinite(value) ? value : null, unit };
+}

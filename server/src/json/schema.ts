@@ -1,0 +1,139 @@
+/** The JSON Schema (draft 2020-12) of what `padstone check --format json` prints; `padstone schema` publishes it. */
+import { durations } from '../../../language/src/model.js';
+import { noCapacity, outputFormat } from './output.js';
+
+type Schema = Readonly<Record<string, unknown>>;
+
+const text = (description: string): Schema => ({ type: 'string', description });
+const place = (what: string): Schema => ({ type: 'integer', minimum: 1, description: `${what} in the file, from 1.` });
+const list = (description: string, items: Schema): Schema => ({ type: 'array', description, items });
+const choice = (description: string, values: readonly string[]): Schema => ({ enum: values, description });
+const orNull = (description: string): Schema => ({ type: ['string', 'null'], description });
+
+/** All properties are required, save those named in `optional`; nothing else may stand there. */
+function object(description: string, properties: Readonly<Record<string, Schema>>, optional: readonly string[] = []): Schema {
+    const required = Object.keys(properties).filter(name => !optional.includes(name));
+    return { type: 'object', description, properties, required, additionalProperties: false };
+}
+
+/** A quantity in one unit, or in any where none is given. */
+function amount(description: string, unit?: string): Schema {
+    return object(description, {
+        value: { type: ['number', 'null'], description: 'Null where it could not be computed.' },
+        unit: unit === undefined ? text('Unit of the value; empty for a plain ratio.') : { const: unit }
+    });
+}
+
+function range(description: string, unit: string): Schema {
+    return object(description, { min: amount('Least value.', unit), max: amount('Greatest value.', unit) });
+}
+
+const diagnostic = object('Something to say at a place in the text.', {
+    severity: choice('An error makes the exit code 1 (a check fails) or 2 (the text is not understood).', ['error', 'warning', 'info', 'hazard']),
+    code: text('Stable name of the kind of message, in kebab-case.'),
+    message: text('What is wrong, in words.'),
+    line: place('Line'),
+    column: place('Column')
+});
+
+const check = object('One check of one subject, at the place and in the combination where it is worst.', {
+    id: text('`SUBJECT.CHECK`.'),
+    subject: text('Name of the member or part that is checked.'),
+    check: text('Name of the check, e.g. `bending`.'),
+    stage: orNull('Stage of the work; null where the file has no stages.'),
+    option: orNull('Name of the option; null for the job as written.'),
+    utilisation: { type: 'number', description: `Demand over capacity, not rounded: at most 1 holds. ${noCapacity} stands for no capacity at all, or for no result.` },
+    pass: { type: 'boolean', description: 'Whether the check holds.' },
+    demand: amount('What the check has to bear.'),
+    capacity: amount('What it can bear.'),
+    combination: text('The combination of actions that governs.'),
+    duration: text(`The load duration that sets kmod (${durations.join(', ')}); empty where none does.`),
+    at: amount('Station along the member from its start.', 'm'),
+    clause: text('The clause of the standard, or the source of the rule.'),
+    line: place('Line of the subject')
+});
+
+const reaction = object('Envelope of the design reaction of one support, upwards positive.', {
+    support: text('Name of the wall, member, prop or spring.'),
+    at: amount('Station along the member from its start.', 'm'),
+    min: amount('Least value; negative is uplift.', 'kN'),
+    max: amount('Greatest value.', 'kN')
+});
+
+const memberProperties = {
+    name: text('Name of the member.'),
+    stage: orNull('Stage of the work; null where the file has no stages.'),
+    weight: amount('Self weight of the whole member.', 'kN'),
+    reactions: list('One for each support, in the order of the file.', reaction),
+    moment: range('Envelope over the ultimate combinations, sagging positive.', 'kNm'),
+    shear: range('Envelope over the ultimate combinations.', 'kN'),
+    deflection: object('The greatest deflections, downwards positive.', {
+        instant: amount('In the characteristic combination, without creep.', 'mm'),
+        final: amount('In the quasi-permanent combination with creep (EN 1995-1-1 2.2.3).', 'mm')
+    })
+};
+
+const member = object('What one member bears and how far it bends.', {
+    ...memberProperties,
+    leaves: list('The leaves of a built-up member, each of the same shape.', object('One leaf.', memberProperties)),
+    'stiffness ratio': {
+        type: 'number',
+        description: 'Of a built-up member: deflection of one unbroken leaf alone over that of the built-up member under the same load.'
+    }
+}, ['leaves', 'stiffness ratio']);
+
+const breakeven = object('The value of an input at which the first check fails.', {
+    input: text('The input, e.g. `T2.loss.top`.'),
+    given: amount('Its value in the file.'),
+    limit: { anyOf: [amount('The value at the limit.'), { type: 'null' }], description: 'Null where no value within reach makes a check fail.' },
+    check: orNull('The check that governs at the limit.')
+});
+
+const loadtest = object('A proof load compared with its prediction.', {
+    name: text('Name of the test.'),
+    points: list('One for each weight.', object('One step of the load.', {
+        weight: amount('What was put on.', 'kg'),
+        predicted: amount('Deflection with the mean stiffness.', 'mm'),
+        low: amount('Lower end of the predicted band.', 'mm'),
+        high: amount('Upper end of the predicted band.', 'mm'),
+        read: amount('What was read; null where it was not.', 'mm')
+    })),
+    E: amount('Stiffness back-figured from the readings.', 'MPa'),
+    verdict: text('What the test says, in words.')
+});
+
+const hazard = object('A danger that the rules found.', {
+    code: text('Stable name of the rule.'),
+    severity: choice('`stop` forbids a verdict of pass.', ['stop', 'warn', 'note']),
+    subject: text('What it is about.'),
+    message: text('What is dangerous, in words.'),
+    line: place('Line of its cause')
+});
+
+const file = object('One file of the command line.', {
+    file: text('The name as it was given.'),
+    job: {
+        anyOf: [
+            object('The head of the file.', { title: text('Title of the job.'), revision: orNull('Mark of the revision.'), basis: text('The standard that rules.') }),
+            { type: 'null' }
+        ],
+        description: 'Null where the file could not be read.'
+    },
+    verdict: choice('`pass` only where everything was understood, computed and held.', ['pass', 'fail', 'incomplete']),
+    diagnostics: list('Everything to say at a place of the text.', diagnostic),
+    checks: list('Every check that was computed.', check),
+    members: list('Every member that was computed.', member),
+    breakeven: list('Solved limits.', breakeven),
+    loadtests: list('Proof loads.', loadtest),
+    hazards: list('Dangers that the rules found.', hazard),
+    unchecked: list('What was not checked, in words.', { type: 'string' })
+});
+
+export const outputSchema = {
+    $schema: 'https://json-schema.org/draft/2020-12/schema',
+    title: 'Output of padstone check --format json',
+    ...object('Results of one or more files. The number of the format changes when a reader of an older one would misread it.', {
+        format: { const: outputFormat },
+        files: list('One for each file, in the order of the command line.', file)
+    })
+} as const;

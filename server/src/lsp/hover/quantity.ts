@@ -1,0 +1,26 @@
+import { CstUtils, type LeafCstNode } from 'langium';
+import { dimensionName, formatQuantity, units } from '../../../../language/src/units.js';
+import { escape } from '../markdown.js';
+import { type HoverOf } from './place.js';
+
+/** A number with a unit: what it is in the units of the output, where that reads otherwise. */
+export const hoverQuantity: HoverOf = ({ word }) => {
+    const [number, symbol] = word ? literalAt(word) : [];
+    const unit = symbol && units.get(symbol.text);
+    if (!number || !symbol || !unit) {
+        return undefined;
+    }
+    const written = `${number.text} ${symbol.text}`;
+    const asPrinted = formatQuantity({ value: Number(number.text) * unit.factor, dimension: unit.dimension });
+    const same = asPrinted === written ? '' : ` = ${asPrinted}`;
+    return { markdown: escape(`${written}${same}, ${dimensionName(unit.dimension)}`), source: { start: number.offset, end: symbol.end } };
+};
+
+/** The number and its unit, from either. */
+function literalAt(word: LeafCstNode): [CstNodeLike?, CstNodeLike?] {
+    return word.tokenType.name === 'UNIT' ? [CstUtils.getPreviousNode(word, false), word]
+        : word.tokenType.name === 'NUMBER' ? [word, CstUtils.getNextNode(word, false)]
+            : [];
+}
+
+type CstNodeLike = Pick<LeafCstNode, 'text' | 'offset' | 'end'>;
