@@ -89,7 +89,7 @@ function followCursor(line: number): void {
     const index = blockAt(blocks, line, window.innerHeight);
     const element = index === undefined ? undefined : elements[index];
     if (index !== undefined && element !== cursor && !inView(blocks[index]!, window.innerHeight)) {
-        window.scrollBy(0, blocks[index]!.top - banner.offsetHeight - 16);
+        window.scrollBy(0, blocks[index]!.top - 16);
     }
     mark(element);
 }

@@ -29,12 +29,13 @@ function escapeAttribute(text: string): string {
 
 const frameStyle = `
 #banner {
-    position: sticky; top: 0; z-index: 1; margin: 0 -20px; padding: 6px 20px;
+    position: fixed; inset: auto 0 0 0; z-index: 1; margin: 0; padding: 6px 20px;
     color: var(--vscode-inputValidation-warningForeground, var(--vscode-foreground));
     background: var(--vscode-inputValidation-warningBackground);
-    border-bottom: 1px solid var(--vscode-inputValidation-warningBorder);
+    border-top: 1px solid var(--vscode-inputValidation-warningBorder);
 }
 #banner[hidden] { display: none; }
+#sheet { padding-bottom: 40px; }
 #sheet.stale { opacity: 0.5; filter: grayscale(1); }
-#sheet .at-cursor { outline: 1px dashed var(--vscode-editorCursor-foreground, currentColor); outline-offset: 3px; }
+#sheet .at-cursor { box-shadow: -4px 0 0 var(--vscode-focusBorder); }
 `;
