@@ -10,6 +10,7 @@ import type { Duration, Finding, SourceRef } from '../../../language/src/model.j
 
 /** One load, or one span's part of a free load, solved by itself at its characteristic value. */
 export interface UnitCase {
+    /** Index among the cases of its connected group. */
     readonly id: number;
     /** The load's name, `self weight`, or with its span: `storage (span 2)`. */
     readonly name: string;
@@ -23,7 +24,7 @@ export interface UnitCase {
 
 export type CombinationKind = 'ultimate' | 'characteristic' | 'quasi-permanent';
 
-/** A governing set of factors, one for each unit case (same order as `cases`). */
+/** A governing set of factors, one for each unit case of the member's group (same order as its `cases`). */
 export interface Combination {
     readonly kind: CombinationKind;
     readonly factors: readonly number[];
@@ -101,6 +102,8 @@ export interface SupportActions {
     readonly design: Range;
     /** Candidate states of the reaction with their durations, for the bearing's kmod. */
     readonly states: readonly { readonly combination: Combination; readonly R: number }[];
+    /** Horizontal force of the support on the member, to the right positive, where there is one. */
+    readonly horizontal?: Range;
     /** Least reaction in EQU (set A): 0.9 G where it helps, 1.1 G where it does not, 1.5 Q. Negative is uplift. */
     readonly equilibriumMin: number;
 }
@@ -118,6 +121,8 @@ export interface Deflection {
 export interface MemberActions {
     readonly member: string;
     readonly stage: string | null;
+    /** Unit cases of the member's connected group: the order of its combinations' factors. */
+    readonly cases: readonly UnitCase[];
     readonly segments: readonly Segment[];
     readonly stations: readonly Station[];
     readonly spans: readonly Span[];
@@ -135,6 +140,7 @@ export interface MemberActions {
 }
 
 export interface Actions {
+    /** All groups' cases, one group after the other. */
     readonly cases: readonly UnitCase[];
     readonly members: readonly MemberActions[];
     /** Mechanisms, missing supports and the like: the members named here have no actions. */

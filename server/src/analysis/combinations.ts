@@ -1,0 +1,126 @@
+/** EN 1990 combinations as factors on unit cases. */
+import { durations, type Duration, type Job } from '../../../language/src/model.js';
+import type { Parameters } from '../catalog/parameters.js';
+import type { Combination, CombinationKind, UnitCase } from './actions.js';
+import { shortness } from './durations.js';
+import { labelOf } from './labels.js';
+
+/**
+ * One rule of combination before loads are placed: a factor for all permanent loads (one source), and one for each
+ * variable case that takes part, which counts where it is unfavourable.
+ */
+export interface Rule {
+    readonly kind: CombinationKind;
+    readonly permanent: number;
+    /** Indices of cases and their factors. */
+    readonly variable: Int32Array;
+    readonly factors: Float64Array;
+    /** The combination's own factors, where creep is in those above. */
+    readonly stated: { readonly permanent: number; readonly factors: Float64Array };
+}
+
+/** `relevant` tells which cases do anything to the member in question: others neither load it nor set its duration. */
+export type Relevant = (unit: UnitCase) => boolean;
+
+/**
+ * EN 1990 6.4.3.2 (6.10), or (6.10a) and (6.10b), Table A1.2(B): every variable action leading in turn, permanent loads
+ * favourable and unfavourable. For each load duration only actions that last at least so long take part, so that each
+ * kmod (EN 1995-1-1 3.1.3(2)) is met with its own greatest effect.
+ */
+export function ultimateRules(cases: readonly UnitCase[], relevant: Relevant, p: Parameters, equation: Job['combinations']): Rule[] {
+    const variable = variableOf(cases, relevant);
+    const rules: Rule[] = [];
+    for (const permanent of [p.gammaG, p.gammaGfavourable]) rules.push(rule('ultimate', permanent, [], () => 0));
+    for (const duration of durations) {
+        if (!variable.some((unit) => unit.duration === duration)) continue;
+        const lasting = variable.filter((unit) => shortness(unit.duration) <= shortness(duration));
+        const leading = (action: string) => (unit: UnitCase) => p.gammaQ * (unit.action === action ? 1 : unit.psi[0]);
+        for (const action of actionsOf(lasting)) {
+            const unfavourable = equation === '6.10' ? p.gammaG : p.xi * p.gammaG;
+            rules.push(rule('ultimate', unfavourable, lasting, leading(action)));
+            rules.push(rule('ultimate', p.gammaGfavourable, lasting, leading(action)));
+        }
+        if (equation === '6.10a/b') rules.push(rule('ultimate', p.gammaG, lasting, (unit) => p.gammaQ * unit.psi[0]));
+    }
+    return rules;
+}
+
+/** EN 1990 6.5.3 (6.14b): each variable action leading in turn. */
+export function characteristicRules(cases: readonly UnitCase[], relevant: Relevant): Rule[] {
+    return leadingEach(cases, relevant, 'characteristic', (unit, leads) => (leads ? 1 : unit.psi[0]));
+}
+
+/** EN 1990 6.5.3 (6.16b), with creep: everything times 1 + kdef, EN 1995-1-1 2.2.3 (from memory of its 2.3.2.2). */
+export function quasiPermanentRules(cases: readonly UnitCase[], relevant: Relevant, kdef: number): Rule[] {
+    const plain = rule('quasi-permanent', 1, variableOf(cases, relevant), (unit) => unit.psi[2]);
+    return [{ ...plain, permanent: 1 + kdef, factors: plain.factors.map((factor) => factor * (1 + kdef)) }];
+}
+
+/**
+ * Instant deflection plus creep: G (1 + kdef), leading Q (1 + ψ2 kdef), other Q (ψ0 + ψ2 kdef).
+ * EN 1995-1-1 2.2.3(5), equations (2.3) to (2.5).
+ */
+export function creepRules(cases: readonly UnitCase[], relevant: Relevant, kdef: number): Rule[] {
+    return characteristicRules(cases, relevant).map((plain) => ({
+        ...plain,
+        permanent: 1 + kdef,
+        factors: plain.factors.map((factor, i) => factor + kdef * cases[plain.variable[i]!]!.psi[2])
+    }));
+}
+
+/** EN 1990 6.4.2, Table A1.2(A), the variable side of it: each action leading in turn. */
+export function equilibriumRules(cases: readonly UnitCase[], relevant: Relevant, p: Parameters): Rule[] {
+    return leadingEach(cases, relevant, 'ultimate', (unit, leads) => p.gammaQ * (leads ? 1 : unit.psi[0]));
+}
+
+function leadingEach(
+    cases: readonly UnitCase[], relevant: Relevant, kind: CombinationKind,
+    factor: (unit: UnitCase, leads: boolean) => number
+): Rule[] {
+    const variable = variableOf(cases, relevant);
+    if (variable.length === 0) return [rule(kind, 1, [], () => 0)];
+    return actionsOf(variable).map((action) => rule(kind, 1, variable, (unit) => factor(unit, unit.action === action)));
+}
+
+function variableOf(cases: readonly UnitCase[], relevant: Relevant): UnitCase[] {
+    return cases.filter((unit) => !unit.permanent && relevant(unit));
+}
+
+function actionsOf(units: readonly UnitCase[]): string[] {
+    return [...new Set(units.map((unit) => unit.action))];
+}
+
+function rule(kind: CombinationKind, permanent: number, units: readonly UnitCase[], factor: (unit: UnitCase) => number): Rule {
+    const factors = Float64Array.from(units, factor);
+    return { kind, permanent, variable: Int32Array.from(units, (unit) => unit.id), factors, stated: { permanent, factors } };
+}
+
+/** Gives one and the same combination for one set of factors. */
+export type Combine = (rule: Rule, present: Uint8Array) => Combination;
+
+/** `present` says, for each of the rule's variable cases, whether it counts. */
+export function combiner(cases: readonly UnitCase[], relevant: Relevant): Combine {
+    const known = new Map<string, Combination>();
+    const permanents = cases.filter((unit) => unit.permanent && relevant(unit));
+    return (rule, present) => {
+        const factors = new Array<number>(cases.length).fill(0);
+        for (const { id } of permanents) factors[id] = rule.stated.permanent;
+        let duration: Duration = 'permanent';
+        rule.variable.forEach((unit, i) => {
+            const factor = rule.stated.factors[i]!;
+            if (!present[i] || factor === 0) return;
+            factors[unit] = factor;
+            const own = cases[unit]!.duration;
+            if (shortness(own) > shortness(duration)) duration = own;
+        });
+        const key = `${rule.kind} ${factors.join(' ')}`;
+        const found = known.get(key);
+        if (found) return found;
+        const combination: Combination = {
+            kind: rule.kind, factors, duration,
+            get label() { return labelOf(cases, factors); }
+        };
+        known.set(key, combination);
+        return combination;
+    };
+}

@@ -1,0 +1,100 @@
+/** What each unit case does at each station of a member. */
+import type { Span } from './actions.js';
+import type { ElementState } from './element.js';
+import type { Element, PieceMesh } from './mesh.js';
+import { rootOf } from './spans.js';
+import type { UnitSolution } from './unit-solutions.js';
+
+/** A place on an element, mm from the element's start. */
+export interface Place { readonly element: number; readonly into: number; readonly x: number }
+
+/** Row by row: the value of case c at station s stands at `s * cases + c`. */
+export interface Effects {
+    readonly cases: number;
+    readonly places: readonly Place[];
+    readonly N: Float64Array;
+    readonly V: Float64Array;
+    readonly M: Float64Array;
+}
+
+export function forcesAt(state: ElementState, x: number): { readonly N: number; readonly V: number; readonly M: number } {
+    const { N, V, M, along, down } = state;
+    return { N: N - along * x, V: V - down * x, M: M + V * x - (down * x * x) / 2 };
+}
+
+/** Upwards, normal to the axis, and its derivative: bending and shear, exact under a uniform load. */
+export function shapeAt(element: Element, state: ElementState, x: number): { readonly v: number; readonly slope: number } {
+    const { EI, GAs } = element;
+    const { V, M, theta, down } = state;
+    const rotation = theta + (M * x + (V * x * x) / 2 - (down * x ** 3) / 6) / EI;
+    const bending = ((M * x * x) / 2 + (V * x ** 3) / 6 - (down * x ** 4) / 24) / EI;
+    return {
+        v: state.v + theta * x + bending - (V * x - (down * x * x) / 2) / GAs,
+        slope: rotation - (V - down * x) / GAs
+    };
+}
+
+/** Greatest effects anywhere in the group by case: less than a billionth of that is rounding. */
+export interface Scale { readonly force: number; readonly moment: number; readonly movement: number }
+
+const rounding = 1e-9;
+
+export function scaleOf(meshes: readonly PieceMesh[], solution: UnitSolution): Scale {
+    let [force, moment, movement] = [0, 0, 0];
+    meshes.forEach(({ elements }, p) => elements.forEach((element, e) => {
+        const state = solution.states[p]![e]!;
+        for (const into of [0, element.length / 2, element.length]) {
+            const { N, V, M } = forcesAt(state, into);
+            force = Math.max(force, Math.abs(N), Math.abs(V));
+            moment = Math.max(moment, Math.abs(M));
+            movement = Math.max(movement, Math.abs(shapeAt(element, state, into).v));
+        }
+    }));
+    return { force: force * rounding, moment: moment * rounding, movement: movement * rounding };
+}
+
+export function effectsAt(index: number, places: readonly Place[], solutions: readonly UnitSolution[], scales: readonly Scale[]): Effects {
+    const cases = solutions.length;
+    const size = places.length * cases;
+    const effects = { cases, places, N: new Float64Array(size), V: new Float64Array(size), M: new Float64Array(size) };
+    solutions.forEach(({ states }, c) => {
+        const { force, moment } = scales[c]!;
+        places.forEach(({ element, into }, s) => {
+            const { N, V, M } = forcesAt(states[index]![element]!, into);
+            const at = s * cases + c;
+            if (Math.abs(N) > force) effects.N[at] = N;
+            if (Math.abs(V) > force) effects.V[at] = V;
+            if (Math.abs(M) > moment) effects.M[at] = M;
+        });
+    });
+    return effects;
+}
+
+/** Downwards from the chord of its span (past the supports: from the support), mm. */
+export function sagAt(mesh: PieceMesh, solution: UnitSolution, index: number, place: Place, chord: Chord): { readonly w: number; readonly slope: number } {
+    const { v, slope } = shapeAt(mesh.elements[place.element]!, solution.states[index]![place.element]!, place.into);
+    return { w: chord.at + chord.slope * (place.x - chord.from) - v, slope: chord.slope - slope };
+}
+
+/** The straight line between a span's ends as they have moved, v upwards. */
+export interface Chord { readonly from: number; readonly at: number; readonly slope: number }
+
+export function chordOf(mesh: PieceMesh, solution: UnitSolution, index: number, span: Span): Chord {
+    const v = (x: number): number => {
+        const place = placeAt(mesh, x);
+        return shapeAt(mesh.elements[place.element]!, solution.states[index]![place.element]!, place.into).v;
+    };
+    if (span.overhang) {
+        const from = rootOf(mesh.piece.member, span);
+        return { from, at: v(from), slope: 0 };
+    }
+    const [a, b] = [v(span.from), v(span.to)];
+    return { from: span.from, at: a, slope: (b - a) / (span.to - span.from) };
+}
+
+export function placeAt({ elements }: PieceMesh, x: number): Place {
+    let element = elements.length - 1;
+    while (element > 0 && elements[element]!.x > x) element--;
+    const into = Math.min(Math.max(0, x - elements[element]!.x), elements[element]!.length);
+    return { element, into, x };
+}

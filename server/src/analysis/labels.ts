@@ -1,0 +1,36 @@
+/** Names of combinations, e.g. `1.35 G + 1.5 storage (span 2) + 0.75 valley`. */
+import type { UnitCase } from './actions.js';
+
+/** Loads that are absent are not named; permanent loads that share a factor are `G`. */
+export function labelOf(cases: readonly UnitCase[], factors: readonly number[]): string {
+    const terms: string[] = [];
+    for (const permanent of groupBy(cases.filter((unit) => unit.permanent && factors[unit.id] !== 0), (unit) => factors[unit.id]!)) {
+        terms.push(`${shown(permanent.key)} G`);
+    }
+    const variable = cases.filter((unit) => !unit.permanent);
+    for (const { key: load, items } of groupBy(variable, (unit) => unit.load)) {
+        for (const { key: factor, items: present } of groupBy(items.filter((unit) => factors[unit.id] !== 0), (unit) => factors[unit.id]!)) {
+            terms.push(`${shown(factor)} ${present.length === items.length ? load : `${load} (${placesOf(present)})`}`);
+        }
+    }
+    return terms.length > 0 ? terms.join(' + ') : 'no load';
+}
+
+/** `span 1, 3, right overhang` from the case names. */
+function placesOf(present: readonly UnitCase[]): string {
+    const places = present.map((unit) => unit.name.slice(unit.load.length + 2, -1));
+    return places.map((place, i) => (i > 0 && place.startsWith('span ') ? place.slice('span '.length) : place)).join(', ');
+}
+
+function shown(factor: number): string {
+    return Number.isInteger(factor) ? factor.toFixed(1) : String(Number(factor.toFixed(3)));
+}
+
+function groupBy<T, K>(items: readonly T[], keyOf: (item: T) => K): { readonly key: K; readonly items: T[] }[] {
+    const groups = new Map<K, T[]>();
+    for (const item of items) {
+        const group = groups.get(keyOf(item));
+        if (group) group.push(item); else groups.set(keyOf(item), [item]);
+    }
+    return [...groups].map(([key, group]) => ({ key, items: group }));
+}

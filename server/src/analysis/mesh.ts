@@ -1,0 +1,155 @@
+/**
+ * Nodes, elements and holds of a connected group of members.
+ *
+ * Assumptions, all on the side of inventing no strength that is not there:
+ * - each member lies in its own vertical plane; members that meet share their vertical movement alone;
+ * - a beam is held along the horizontal at its first support only, so that no arching arises (`pinned` and `fixed` say otherwise);
+ * - a post stands on its lowest support, is held sideways at every support, and at its head by the member that rests there.
+ */
+import type { Member, RectangularSection, Support } from '../../../language/src/model.js';
+import type { Segment } from './actions.js';
+import type { ElasticProperties } from './elastic.js';
+import { rectangleStiffness, stiffnessMatrix, type Stiffness } from './element.js';
+import { springBlock, type Block } from './solver/system.js';
+import { supportsInOrder } from './spans.js';
+
+/** A sound member with all that the analysis needs of it. */
+export interface Piece {
+    readonly member: Member;
+    readonly section: RectangularSection;
+    readonly elastic: ElasticProperties;
+    readonly segments: readonly Segment[];
+    /** Stations where loads, or parts of them, begin and end or stand. */
+    readonly loadPlaces: readonly number[];
+    /** Members that rest on this one: index in the group and station here. */
+    readonly bearers: readonly { readonly piece: number; readonly support: Support; readonly at: number }[];
+}
+
+export interface Node { readonly x: number; readonly u: number; readonly v: number; readonly r: number }
+
+export interface Element extends Stiffness {
+    /** Index of the node it starts from; it ends at the next one. */
+    readonly node: number;
+    readonly segment: number;
+    readonly x: number;
+    readonly dofs: readonly number[];
+}
+
+export interface PieceMesh { readonly piece: Piece; readonly nodes: readonly Node[]; readonly elements: readonly Element[] }
+
+export interface Mesh {
+    readonly pieces: readonly PieceMesh[];
+    /** Number of degrees of freedom. */
+    readonly size: number;
+    readonly held: Uint8Array;
+    readonly blocks: readonly Block[];
+}
+
+/** Places nearer than this are one node, mm. */
+export function tolerance(member: Member): number {
+    return 1e-5 * member.length.value;
+}
+
+export function direction(member: Member): { readonly cos: number; readonly sin: number } {
+    return member.kind === 'post' ? { cos: 0, sin: 1 } : { cos: Math.cos(member.slope), sin: Math.sin(member.slope) };
+}
+
+/** The nearest node. */
+export function nodeAt(nodes: readonly { readonly x: number }[], x: number): number {
+    let [low, high] = [0, nodes.length - 1];
+    while (high - low > 1) {
+        const middle = (low + high) >> 1;
+        if (nodes[middle]!.x <= x) low = middle; else high = middle;
+    }
+    return Math.abs(nodes[high]!.x - x) < Math.abs(nodes[low]!.x - x) ? high : low;
+}
+
+export function meshOf(pieces: readonly Piece[]): Mesh {
+    const places = pieces.map(nodePlaces);
+    const offsets = [0];
+    for (const list of places) offsets.push(offsets.at(-1)! + 3 * list.length);
+    const size = offsets.at(-1)!;
+
+    const lead = Int32Array.from({ length: size }, (_, i) => i);
+    const root = (dof: number): number => (lead[dof] === dof ? dof : (lead[dof] = root(lead[dof]!)));
+    const dofAt = (piece: number, x: number, component: number): number => {
+        return offsets[piece]! + 3 * nodeAt(places[piece]!, x) + component;
+    };
+    pieces.forEach(({ bearers }, carrier) => {
+        for (const { piece, support, at } of bearers) {
+            lead[root(dofAt(piece, support.at.value, 1))] = root(dofAt(carrier, at, 1));
+        }
+    });
+
+    const meshes = pieces.map((piece, i): PieceMesh => {
+        const nodes = places[i]!.map(({ x }, n): Node => {
+            const dof = offsets[i]! + 3 * n;
+            return { x, u: root(dof), v: root(dof + 1), r: root(dof + 2) };
+        });
+        return { piece, nodes, elements: elementsOf(piece, nodes) };
+    });
+    const held = new Uint8Array(size);
+    for (let dof = 0; dof < size; dof++) if (root(dof) !== dof) held[dof] = 1;
+    const blocks = meshes.flatMap(({ elements }) =>
+        elements.map((element): Block => ({ dofs: element.dofs, matrix: stiffnessMatrix(element) })));
+    for (const mesh of meshes) blocks.push(...hold(mesh, held));
+    return { pieces: meshes, size, held, blocks };
+}
+
+function nodePlaces({ member, segments, loadPlaces, bearers }: Piece): { readonly x: number }[] {
+    const length = member.length.value;
+    const all = [
+        ...member.supports.map((support) => support.at.value),
+        ...bearers.map(({ at }) => at),
+        ...segments.map((segment) => segment.from),
+        ...loadPlaces
+    ].sort((a, b) => a - b);
+    const gap = tolerance(member);
+    const places = [0];
+    for (const x of all) if (x > places.at(-1)! + gap && x < length - gap) places.push(x);
+    return [...places, length].map((x) => ({ x }));
+}
+
+function elementsOf({ member, segments, elastic }: Piece, nodes: readonly Node[]): Element[] {
+    const axis = direction(member);
+    return nodes.slice(0, -1).map((node, i): Element => {
+        const next = nodes[i + 1]!;
+        const middle = (node.x + next.x) / 2;
+        const index = Math.max(0, segments.findIndex(({ from, to }) => from <= middle && middle <= to));
+        const { b, h, shiftUp } = segments[index]!;
+        return {
+            ...rectangleStiffness(elastic.E, elastic.G, b, h),
+            ...axis,
+            length: next.x - node.x,
+            offset: shiftUp,
+            node: i,
+            segment: index,
+            x: node.x,
+            dofs: [node.u, node.v, node.r, next.u, next.v, next.r]
+        };
+    });
+}
+
+/** Marks what the supports hold; returns the springs. */
+function hold({ piece, nodes }: PieceMesh, held: Uint8Array): Block[] {
+    const { member, bearers } = piece;
+    const springs: Block[] = [];
+    const post = member.kind === 'post';
+    const pinned = member.supports.some((support) => support.kind === 'pinned' || support.kind === 'fixed');
+    supportsInOrder(member).forEach((support, i) => {
+        const node = nodes[nodeAt(nodes, support.at.value)]!;
+        const whole = support.kind === 'pinned' || support.kind === 'fixed';
+        if (whole || (post ? true : i === 0 && !pinned)) held[node.u] = 1;
+        if (support.kind === 'fixed') held[node.r] = 1;
+        if (whole || (support.kind === 'wall' && carries(member, support))) held[node.v] = 1;
+        if (support.kind === 'spring' && carries(member, support)) springs.push(springBlock(support.stiffness?.value ?? 0, node.v));
+    });
+    if (post) for (const { at } of bearers) held[nodes[nodeAt(nodes, at)]!.u] = 1;
+    return springs;
+}
+
+/** Whether a support takes vertical load: all of a beam's, the lowest of a post's, and what is pinned or fixed. */
+export function carries(member: Member, support: Support): boolean {
+    if (member.kind === 'beam' || support.kind === 'pinned' || support.kind === 'fixed') return true;
+    return member.supports.every(({ at }) => support.at.value <= at.value);
+}

@@ -1,0 +1,109 @@
+/** One connected group of members, from its pieces to their actions. Pure: the same group gives the same outcome. */
+import type { Finding, Job, Load } from '../../../language/src/model.js';
+import type { Parameters } from '../catalog/parameters.js';
+import type { MemberActions, UnitCase } from './actions.js';
+import { characteristicRules, combiner, creepRules, quasiPermanentRules, ultimateRules, type Relevant } from './combinations.js';
+import { sags } from './deflections.js';
+import { effectsAt, scaleOf, type Scale } from './effects.js';
+import { mechanismFindings } from './mechanisms.js';
+import { meshOf, tolerance, type Mesh, type Piece } from './mesh.js';
+import { crossingActions, supportActions } from './reactions.js';
+import { factorise } from './solver/system.js';
+import { deflectionSpansOf, spansOf } from './spans.js';
+import { envelope, gridOf, jumpsOf, merge, peaksOf, permanentSum, stationsOf } from './stations.js';
+import { stretchesOf, unitCases, weightPerLength, type UnitCases } from './unit-cases.js';
+import { solveUnitCases, type UnitSolutions } from './unit-solutions.js';
+
+export interface Group {
+    readonly pieces: readonly Piece[];
+    readonly loads: readonly Load[];
+    readonly equation: Job['combinations'];
+}
+
+export interface GroupActions {
+    readonly cases: readonly UnitCase[];
+    readonly members: readonly MemberActions[];
+    readonly findings: readonly Finding[];
+}
+
+export function solveGroup(group: Group, parameters: Parameters): GroupActions {
+    const mesh = meshOf(group.pieces);
+    const system = factorise(mesh.size, mesh.held, mesh.blocks);
+    if (system.mechanisms.length > 0) return { cases: [], members: [], findings: mechanismFindings(mesh, system.mechanisms) };
+    const stretches = group.pieces.map((piece) => stretchesOf(piece.member, spansOf(piece.member, headsOf(piece))));
+    const units = unitCases(mesh, group.loads, stretches, parameters);
+    const solutions = solveUnitCases(mesh, system, units);
+    const scales = solutions.ofCases.map((solution) => scaleOf(mesh.pieces, solution));
+    const members = group.pieces.map((_, index) => memberActions({ mesh, units, solutions, scales, group, parameters }, index));
+    return { cases: units.cases, members, findings: [] };
+}
+
+/** Where a post is held sideways by what rests on it. */
+function headsOf({ member, bearers }: Piece): number[] {
+    return member.kind === 'post' ? bearers.map(({ at }) => at) : [];
+}
+
+interface Solved {
+    readonly mesh: Mesh;
+    readonly units: UnitCases;
+    readonly solutions: UnitSolutions;
+    readonly scales: readonly Scale[];
+    readonly group: Group;
+    readonly parameters: Parameters;
+}
+
+function memberActions({ mesh, units, solutions, scales, group, parameters }: Solved, index: number): MemberActions {
+    const { cases, parts } = units;
+    const pieceMesh = mesh.pieces[index]!;
+    const { piece } = pieceMesh;
+    const { member, elastic } = piece;
+    const forced = new Set(parts.filter((part) => part.piece === index).flatMap((part) => part.points.map(({ node }) => node)));
+    const grid = gridOf(pieceMesh, jumpsOf(pieceMesh, forced));
+    const coarse = effectsAt(index, grid, solutions.ofCases, scales);
+    const relevant = relevance(coarse, parts, index);
+    const combine = combiner(cases, relevant);
+    const rules = ultimateRules(cases, relevant, parameters, group.equation);
+    const places = merge(grid, peaksOf(coarse, permanentSum(coarse, cases), rules), tolerance(member));
+    const effects = effectsAt(index, places, solutions.ofCases, scales);
+    const stations = stationsOf(pieceMesh, effects, permanentSum(effects, cases), rules, combine);
+
+    const reactions = { mesh, cases, parts, solutions, scales, rules, combine, relevant, parameters };
+    const bending = {
+        mesh: pieceMesh, index, cases, solutions: solutions.ofCases, scales, places, combine,
+        spans: deflectionSpansOf(member, headsOf(piece))
+    };
+    const camber = member.precamber?.value ?? 0;
+    const instant = sags(bending, characteristicRules(cases, relevant), 0);
+    const final = sags(bending, quasiPermanentRules(cases, relevant, elastic.kdef), camber);
+    const total = sags(bending, creepRules(cases, relevant, elastic.kdef), camber);
+    return {
+        member: member.name,
+        stage: null,
+        cases,
+        segments: piece.segments,
+        stations,
+        spans: spansOf(member, headsOf(piece)),
+        supports: supportActions(reactions, index),
+        crossings: crossingActions(reactions, index),
+        diagrams: {
+            N: envelope(stations, ({ N }) => N),
+            V: envelope(stations, ({ V }) => V),
+            M: envelope(stations, ({ M }) => M),
+            instant: instant.envelope,
+            final: final.envelope
+        },
+        instant: instant.worst,
+        final: final.worst,
+        total: total.worst,
+        weight: weightPerLength(piece) * member.length.value
+    };
+}
+
+/** Cases that load the member, or do something to it through others. */
+function relevance(effects: ReturnType<typeof effectsAt>, parts: UnitCases['parts'], index: number): Relevant {
+    const acting = new Set(parts.filter(({ piece }) => piece === index).map(({ unit }) => unit));
+    for (const values of [effects.N, effects.V, effects.M]) {
+        values.forEach((value, i) => { if (value !== 0) acting.add(i % effects.cases); });
+    }
+    return ({ id }) => acting.has(id);
+}

@@ -1,0 +1,125 @@
+/** The loads of a group, each solved by itself: which cases there are, and what each puts on every element and node. */
+import { standardGravity } from '../../../language/src/quantity.js';
+import type { Load, Member } from '../../../language/src/model.js';
+import type { Parameters } from '../catalog/parameters.js';
+import type { Span, UnitCase } from './actions.js';
+import { actionName, durationOf, isFree } from './durations.js';
+import type { LineLoad } from './element.js';
+import { direction, nodeAt, type Mesh, type Piece, type PieceMesh } from './mesh.js';
+import { spanName } from './spans.js';
+
+/** Part of a load on one span of one member. Permanent parts sum to one case; free ones are each their own. */
+export interface Part {
+    /** Index of its case. */
+    readonly unit: number;
+    readonly piece: number;
+    readonly lines: readonly { readonly element: number; readonly load: LineLoad }[];
+    /** Global forces on nodes. */
+    readonly points: readonly { readonly node: number; readonly right: number; readonly up: number }[];
+}
+
+export interface UnitCases {
+    readonly cases: readonly UnitCase[];
+    readonly parts: readonly Part[];
+}
+
+/** A stretch of a member that a part of a load keeps to. */
+export interface Stretch { readonly from: number; readonly to: number; readonly name: string }
+
+/** The spans, with short ends past the outer supports added to their neighbours. */
+export function stretchesOf(member: Member, spans: readonly Span[]): Stretch[] {
+    const length = member.length.value;
+    if (member.kind === 'post' || spans.length === 0) return [{ from: 0, to: length, name: '' }];
+    return spans.map((span, i) => ({
+        from: i === 0 ? 0 : span.from,
+        to: i === spans.length - 1 ? length : span.to,
+        name: spanName(spans, i)
+    }));
+}
+
+/** Weight per length of the whole section, N/mm: losses are not taken off. */
+export function weightPerLength({ section, elastic }: Piece): number {
+    return elastic.density * 1e-9 * section.breadth.value * section.depth.value * standardGravity;
+}
+
+export function unitCases(mesh: Mesh, loads: readonly Load[], stretches: readonly (readonly Stretch[])[], parameters: Parameters): UnitCases {
+    const cases: UnitCase[] = [];
+    const parts: Part[] = [];
+    const add = (unit: Omit<UnitCase, 'id'>): number => cases.push({ id: cases.length, ...unit }) - 1;
+
+    const heavy = mesh.pieces.flatMap(({ piece }, i) => (piece.member.selfWeight ? [i] : []));
+    if (heavy.length > 0) {
+        const unit = add({ name: 'self weight', load: 'self weight', action: 'G', permanent: true, duration: 'permanent', psi: [1, 1, 1] });
+        for (const i of heavy) {
+            const weight = weightPerLength(mesh.pieces[i]!.piece);
+            for (const stretch of stretches[i]!) {
+                parts.push({ unit, piece: i, lines: linesOn(mesh.pieces[i]!, stretch, gravityOn(mesh.pieces[i]!.piece.member, weight)), points: [] });
+            }
+        }
+    }
+    for (const load of loads) {
+        const i = mesh.pieces.findIndex(({ piece }) => piece.member.name === load.member);
+        const pieces = mesh.pieces[i]!;
+        const action = actionName(load.action);
+        const permanent = load.action.kind === 'permanent';
+        const about = {
+            load: load.name, action, permanent,
+            duration: durationOf(load),
+            psi: permanent ? [1, 1, 1] as const : parameters.psi(action)
+        };
+        const laid = stretches[i]!.flatMap((stretch) => {
+            const part = partOn(pieces, load, stretch);
+            return part.lines.length + part.points.length > 0 ? [{ ...part, name: stretch.name }] : [];
+        });
+        const apart = isFree(load.action) && laid.length > 1;
+        const whole = apart || laid.length === 0 ? -1 : add({ ...about, name: load.name });
+        for (const { name, ...part } of laid) {
+            parts.push({ unit: apart ? add({ ...about, name: `${load.name} (${name})` }) : whole, piece: i, ...part });
+        }
+    }
+    return { cases, parts };
+}
+
+function partOn(mesh: PieceMesh, load: Load, stretch: Stretch): Pick<Part, 'lines' | 'points'> {
+    const { member } = mesh.piece;
+    if (load.line) {
+        const from = Math.max(load.line.from, stretch.from);
+        const to = Math.min(load.line.to, stretch.to);
+        return { lines: linesOn(mesh, { from, to }, lineLoadOf(load, member)), points: [] };
+    }
+    if (!load.point || !holds(member, stretch, load.point.at)) return { lines: [], points: [] };
+    const { cos, sin } = direction(member);
+    const { force, at } = load.point;
+    const node = nodeAt(mesh.nodes, at);
+    const wind = load.action.kind === 'wind';
+    return { lines: [], points: [{ node, right: wind ? force * sin : 0, up: wind ? -force * cos : -force }] };
+}
+
+/** A point where two stretches meet is the left one's. */
+function holds(member: Member, { from, to }: Stretch, at: number): boolean {
+    return (from <= 0 ? at >= from : at > from) && (to >= member.length.value ? true : at <= to);
+}
+
+function linesOn({ elements }: PieceMesh, { from, to }: { readonly from: number; readonly to: number }, load: LineLoad): Part['lines'] {
+    return elements.flatMap((element, index) => {
+        const middle = element.x + element.length / 2;
+        return from <= middle && middle <= to ? [{ element: index, load }] : [];
+    });
+}
+
+/**
+ * Per length of the member. Permanent loads lie along the slope; imposed loads and snow are by plan
+ * (EN 1991-1-3 5.2(3): snow on the horizontal projection, from memory), so that a sloping member gets cos α of them;
+ * wind acts normal to the axis. A post takes all but wind along its axis.
+ */
+function lineLoadOf(load: Load, member: Member): LineLoad {
+    const amount = load.line!.perLength;
+    if (load.action.kind === 'wind') return { along: 0, down: amount };
+    const byPlan = load.action.kind !== 'permanent' && member.kind !== 'post';
+    return gravityOn(member, byPlan ? amount * direction(member).cos : amount);
+}
+
+function gravityOn(member: Member, amount: number): LineLoad {
+    const { cos, sin } = direction(member);
+    return { along: -amount * sin, down: amount * cos };
+}
