@@ -76,6 +76,7 @@ function contextOf(
     return {
         member, job: model.job, strength, actions: memberActions, all, parameters,
         loads: model.loads.filter(load => load.member === member.name),
+        members: model.members,
         masonryOf: wall => masonryBearing(model, wall, parameters)
     };
 }

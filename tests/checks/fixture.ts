@@ -60,7 +60,7 @@ interface Beam {
 export function beam({ b, h, length, strength = strengthOf('C24'), member, job, actions, states = [], context }: Beam): MemberContext {
     const segments = actions?.segments ?? [segment(0, length, b, h)];
     const memberActions: MemberActions = {
-        member: 'J1', stage: null, segments,
+        member: 'J1', stage: null, cases: [], segments,
         stations: states.map(([x, ...all]) => ({ x, segment: segments.findIndex(({ from, to }) => x >= from && x <= to), states: all })),
         spans: [{ from: 0, to: length, overhang: false }],
         supports: [], crossings: [],
@@ -79,6 +79,7 @@ export function beam({ b, h, length, strength = strengthOf('C24'), member, job, 
         actions: memberActions,
         all: { cases: [], members: [memberActions], findings: [] },
         loads: [],
+        members: [],
         parameters: createParameters([]).parameters,
         masonryOf: () => undefined,
         ...context

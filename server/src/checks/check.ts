@@ -14,6 +14,8 @@ export interface MemberContext {
     readonly all: Actions;
     /** Loads that stand on this member itself. */
     readonly loads: readonly Load[];
+    /** All members of the file, for those that this one meets. */
+    readonly members: readonly Member[];
     readonly parameters: Parameters;
     /** The walls' masonry where a support stands on one. */
     readonly masonryOf: (wall: string) => MasonryBearing | undefined;

@@ -13,6 +13,9 @@ export function isWorse(utilisation: number, than: number): boolean {
     return !Number.isNaN(than) && !(utilisation <= than);
 }
 
+/** Nothing passes on a section that is not known. */
+const unknownSegment: Segment = { from: NaN, to: NaN, b: NaN, h: NaN, shiftUp: NaN, shiftRight: NaN, weakened: false };
+
 /** The worst place of a member; undefined where it has no station in use. */
 export function worstPlace(
     actions: MemberActions, utilisationAt: (state: ActionState, segment: Segment, station: Station) => number
@@ -20,10 +23,10 @@ export function worstPlace(
     let worst: { station: Station; segment: Segment; state: ActionState } | undefined;
     let most = -Infinity;
     for (const station of actions.stations) {
-        const segment = actions.segments[station.segment];
+        const segment = actions.segments[station.segment] ?? unknownSegment;
         for (const state of station.states) {
-            const utilisation = segment ? utilisationAt(state, segment, station) : NaN;
-            if (segment && isWorse(utilisation, most)) {
+            const utilisation = utilisationAt(state, segment, station);
+            if (isWorse(utilisation, most)) {
                 most = utilisation;
                 worst = { station, segment, state };
             }

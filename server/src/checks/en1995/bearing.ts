@@ -3,6 +3,7 @@ import type { Combination } from '../../analysis/actions.js';
 import type { MemberCheck, MemberContext, Outcome } from '../check.js';
 import { worstOf } from '../governing.js';
 import { amount, quotient, step, term, utilisationStep } from '../steps.js';
+import { negligibleForce } from './axial.js';
 import { compressionStrengthAtAngle } from './contact.js';
 import { contactsOf, contactsWithoutLength, type Contact } from './contacts.js';
 import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
@@ -23,7 +24,9 @@ export const bearing: MemberCheck = {
     lacking: context => [
         ...contactsWithoutLength(context).map(({ support, at }) => `bearing on ${support} at ${(at / 1000).toFixed(2)} m: the length of the bearing is not given`),
         ...context.actions.supports.filter(({ tied, design }) => tied && design.min < 0)
-            .map(({ support }) => `the tie that holds it down on ${support}`)
+            .map(({ support }) => `bearing on ${support}: the tie that holds it down`),
+        ...context.actions.supports.filter(({ horizontal }) => horizontal && Math.max(horizontal.max, -horizontal.min) > negligibleForce)
+            .map(({ support }) => `bearing on ${support}: what takes its horizontal force`)
     ]
 };
 

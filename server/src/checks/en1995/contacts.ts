@@ -1,15 +1,17 @@
 /** Where a member is pressed: its supports, and what bears on it. Lengths mm. */
 import type { SupportActions } from '../../analysis/actions.js';
+import type { Member } from '../../../../language/src/model.js';
 import type { MemberContext } from '../check.js';
-import { kc90At, effectiveContactLength, type ContactSide } from './contact.js';
+import { effectiveContactLength, kc90At, type ContactSide } from './contact.js';
 import { wholeSection } from './section.js';
 
 export interface Contact {
     readonly on: SupportActions;
-    /** In words: `on north`. */
+    /** In words: `on north`, `under R1`. */
     readonly place: string;
-    /** On the member, so no further than its end. */
+    /** Along this member, and no further than its end. */
     readonly length: number;
+    /** Across this member. */
     readonly width: number;
     readonly effective: number;
     readonly kc90: number;
@@ -19,64 +21,97 @@ export interface Contact {
     readonly angle: number;
 }
 
+interface Size { readonly length: number; readonly width: number }
 interface Patch { readonly from: number; readonly to: number }
 
-/** Contacts whose length is known. */
+/** Contacts that carry something and whose length is known. */
 export function contactsOf(context: MemberContext): readonly Contact[] {
     const { member, actions, strength, loads } = context;
-    const patches = new Map(pressing(context).map(on => [on, patchOf(context, on)]));
+    const sized = pressing(context).flatMap(on => {
+        const size = sizeOf(context, on);
+        return size ? [{ on, size, patch: patchOf(member, on.at, size.length) }] : [];
+    });
     const others: readonly Patch[] = [
-        ...patches.values(),
+        ...sized.map(({ patch }) => patch),
         ...loads.flatMap(({ point }) => point ? [{ from: point.at, to: point.at }] : [])
     ];
-    return [...patches].filter(([on]) => lengthOf(context, on) !== undefined).map(([on, patch]) => {
+    return sized.map(({ on, size, patch }) => {
         const length = patch.to - patch.from;
         const before: ContactSide = { toEnd: patch.from, toNext: gapBefore(patch, others) };
         const after: ContactSide = { toEnd: member.length.value - patch.to, toNext: gapAfter(patch, others) };
         const toNext = Math.min(before.toNext, after.toNext);
-        const angle = Math.PI / 2 - member.slope;
         return {
             on,
             place: actions.crossings.includes(on) ? `under ${on.support}` : `on ${on.support}`,
             length,
-            width: widthOf(context, on, patch),
-            effective: member.slope === 0 ? effectiveContactLength(length, [before, after]) : length,
+            width: Math.min(size.width, narrowest(context, patch)),
+            effective: isAcross(member) ? effectiveContactLength(length, [before, after]) : length,
             kc90: kc90At(strength, length, toNext, wholeSection(member).h),
             toNext,
-            angle
+            angle: isAcross(member) ? Math.PI / 2 : member.kind === 'post' ? 0 : Math.PI / 2 - Math.abs(member.slope)
         };
     });
 }
 
 /** Contacts whose length the file does not say. */
 export function contactsWithoutLength(context: MemberContext): readonly SupportActions[] {
-    return pressing(context).filter(on => lengthOf(context, on) === undefined);
+    return pressing(context).filter(on => sizeOf(context, on) === undefined);
 }
 
-function pressing({ actions }: MemberContext): readonly SupportActions[] {
-    return [...actions.supports, ...actions.crossings];
+/** Vertical force stands at right angles to the grain of a level beam alone. */
+function isAcross(member: Member): boolean {
+    return member.kind === 'beam' && member.slope === 0;
 }
 
-/** A post stands on the whole of its end where nothing else is said. */
-function lengthOf({ member }: MemberContext, on: SupportActions): number | undefined {
-    return on.bearing ?? (member.kind === 'post' ? wholeSection(member).h : undefined);
+/** What holds a post only sideways takes no vertical force: it is no bearing. */
+function pressing({ member, actions }: MemberContext): readonly SupportActions[] {
+    const supports = member.kind === 'post' ? actions.supports.filter(({ states }) => states.some(({ R }) => R !== 0)) : actions.supports;
+    return [...supports, ...actions.crossings];
 }
 
-/** A beam's contact is centred on its support and stops at the member's end; a post stands on its end. */
-function patchOf(context: MemberContext, on: SupportActions): Patch {
-    const length = lengthOf(context, on) ?? 0;
-    return context.member.kind === 'post'
-        ? { from: on.at, to: on.at + length }
-        : { from: Math.max(0, on.at - length / 2), to: Math.min(context.member.length.value, on.at + length / 2) };
+/**
+ * Length along this member and width across it. Where two beams cross, the length along the one is
+ * the width across the other; a post stands with its whole end where nothing else is said, and its
+ * depth is taken to lie along the beam that it meets.
+ */
+function sizeOf({ member, actions, members }: MemberContext, on: SupportActions): Size | undefined {
+    const own = wholeSection(member);
+    const other = members.find(({ name }) => name === on.support);
+    const length = on.bearing ?? (member.kind === 'post' ? own.h : undefined);
+    if (!other) {
+        return length === undefined ? undefined : { length, width: own.b };
+    }
+    const theirs = wholeSection(other);
+    if (!actions.crossings.includes(on)) {
+        const post = other.kind === 'post' || member.kind === 'post';
+        return length === undefined ? undefined : {
+            length: Math.min(length, other.kind === 'post' ? theirs.h : member.kind === 'post' ? Infinity : theirs.b),
+            width: post ? Math.min(own.b, theirs.b) : own.b
+        };
+    }
+    if (other.kind === 'post') {
+        return { length: on.bearing ?? theirs.h, width: Math.min(own.b, theirs.b) };
+    }
+    if (on.bearing === undefined) {
+        return undefined;
+    }
+    return member.kind === 'post'
+        ? { length: Math.min(on.bearing, own.h), width: Math.min(own.b, theirs.b) }
+        : { length: theirs.b, width: Math.min(on.bearing, own.b) };
 }
 
-function widthOf({ member, actions, all }: MemberContext, on: SupportActions, patch: Patch): number {
-    const own = actions.segments
-        .filter(segment => segment.from <= patch.to && segment.to >= patch.from)
-        .reduce((least, segment) => Math.min(least, segment.b), wholeSection(member).b);
-    const carried = actions.crossings.includes(on) ? all.members.find(({ member: name }) => name === on.support) : undefined;
-    const reach = carried?.supports.find(({ support }) => support === member.name)?.bearing ?? Infinity;
-    return Math.min(own, reach);
+/** A contact is centred on its support and stops at the member's end; a post stands on its end. */
+function patchOf(member: Member, at: number, length: number): Patch {
+    return member.kind === 'post'
+        ? { from: at, to: at + length }
+        : { from: Math.max(0, at - length / 2), to: Math.min(member.length.value, at + length / 2) };
+}
+
+/** Least residual breadth over a contact. */
+function narrowest({ member, actions }: MemberContext, patch: Patch): number {
+    return actions.segments
+        .filter(({ from, to }) => from < patch.to && to > patch.from)
+        .reduce((least, { b }) => Math.min(least, b), wholeSection(member).b);
 }
 
 function gapBefore(patch: Patch, others: readonly Patch[]): number {

@@ -5,7 +5,6 @@ export const instant: MemberCheck = {
     name: 'instant',
     clause: 'EN 1995-1-1 7.2, 2.2.3(2)',
     outcomes: ({ actions, parameters }) => deflectionOutcomes(actions.instant, {
-        symbol: 'w_{inst}', divisor: parameters.instantLimit, camber: 0, clause: 'EN 1995-1-1 Table 7.2',
-        note: 'characteristic combination, E_0,mean'
+        symbol: 'w_{inst}', divisor: parameters.instantLimit, note: 'characteristic combination'
     })
 };

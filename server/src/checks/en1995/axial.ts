@@ -1,0 +1,53 @@
+/** Stress by an axial force that goes with bending; a loss on one side moves the axis and so bends the member sideways. */
+import { kmRectangle } from '../../catalog/tables/member-factors.js';
+import type { ActionState, Segment } from '../../analysis/actions.js';
+import type { Step } from '../../results.js';
+import type { MemberContext } from '../check.js';
+import type { Place } from '../governing.js';
+import { amount, step, term } from '../steps.js';
+import { bendingStress, bendingStressSteps } from './bending.js';
+import { sectionTerms, wholeSection } from './section.js';
+import { sizeFactor } from './size-factor.js';
+
+/** An axial force no larger than this is rounding in the analysis, N. */
+export const negligibleForce = 1;
+
+export interface AxialStresses {
+    /** Positive whichever way it acts, MPa. */
+    readonly axial: number;
+    readonly my: number;
+    readonly mz: number;
+}
+
+export function axialStresses({ N, M }: Pick<ActionState, 'N' | 'M'>, { b, h, shiftRight }: Segment): AxialStresses {
+    return { axial: Math.abs(N) / (b * h), my: bendingStress(M, b, h), mz: bendingStress(N * shiftRight, h, b) };
+}
+
+/** k_h for bending sideways: the depth is then the breadth. */
+export function sidewaysSizeFactor({ member, strength }: MemberContext): number {
+    return sizeFactor(strength, wholeSection(member).b);
+}
+
+/** The two ways to reduce the smaller bending stress by k_m, 6.1.6(1): the larger sum. */
+export function bendingSum(my: number, mz: number): number {
+    return Math.max(my + kmRectangle * mz, kmRectangle * my + mz);
+}
+
+/** @param symbol of the axial stress in TeX */
+export function axialStressSteps(context: MemberContext, place: Place, symbol: string): readonly Step[] {
+    const { segment, state } = place;
+    const { b, h } = sectionTerms(context.member, segment);
+    const { axial, mz } = axialStresses(state, segment);
+    const lateral = Math.abs(state.N * segment.shiftRight);
+    const steps = [step(symbol, '\\frac{N_d}{b h}', [term('N_d', Math.abs(state.N) / 1000, 'kN'), b, h], amount(axial, 'MPa'))];
+    if (state.M !== 0) {
+        steps.push(...bendingStressSteps(context, place));
+    }
+    if (lateral > 0) {
+        steps.push(step('\\sigma_{m,z,d}', '\\frac{6 N_d e_z}{h b^2}', [
+            term('N_d', Math.abs(state.N) / 1000, 'kN'),
+            term('e_z', Math.abs(segment.shiftRight), 'mm', 'the loss moves the axis sideways'), h, b
+        ], amount(mz, 'MPa')));
+    }
+    return steps;
+}
