@@ -61,6 +61,10 @@ export function attempt<T>(context: Context, action: () => T): { readonly value:
     return { value, sound: context.failures === before };
 }
 
+/** Names a thing once, however often it is said. */
 export function notComputed(context: Context, what: string, why: string, members: readonly string[], at: SourceRef): void {
+    if (context.notComputed.some(known => known.what === what)) {
+        return;
+    }
     context.notComputed.push({ what, why, members: [...new Set(members)], source: at });
 }

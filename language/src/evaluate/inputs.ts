@@ -8,6 +8,7 @@ import { dimensionName, formatQuantity } from '../units.js';
 import type { Context } from './context.js';
 import { fail, source } from './context.js';
 import { evaluateExpression } from './expressions.js';
+import { behind } from './source.js';
 
 export interface Expectation {
     readonly dimensions: readonly Dimension[];
@@ -76,7 +77,7 @@ function wrongDimension(context: Context, node: ast.Expression, quantity: Quanti
     const wanted = expected.dimensions.map(dimensionName).join(' or ');
     if (ast.isLiteral(node) && node.unit === undefined) {
         fail(context, 'unit-missing', `a unit is missing: expected ${wanted}, such as ${node.value} ${expected.usual}`, at,
-            { fix: { title: `add ${expected.usual}`, text: ` ${expected.usual}`, at: { ...at, start: at.end } } });
+            { fix: { title: `add ${expected.usual}`, text: ` ${expected.usual}`, at: behind(at) } });
         return;
     }
     const unit = ast.isLiteral(node) ? source(context, node, 'unit') : undefined;

@@ -39,7 +39,7 @@ export function namedQuantity(context: Context, node: ast.Reference): Quantity |
     return value;
 }
 
-const isAnything = (_: unknown): _ is Named => true;
+export const isAnything = (_: unknown): _ is Named => true;
 
 /** How to get the quantity of this name, if there is one. */
 export function quantityOf(thing: Named, name: string): Getter | undefined {

@@ -55,7 +55,7 @@ export function reportDuplicates(context: Context): void {
 
 /** The thing of one of the wanted kinds that a reference names; an error names what was probably meant. */
 export function resolve<T extends Named>(
-    context: Context, reference: Reference | undefined, node: AstNode, wanted: (node: AstNode) => node is T, kind: string
+    context: Context, reference: Reference | undefined, node: AstNode, wanted: (node: unknown) => node is T, kind: string
 ): T | undefined {
     const name = reference?.$refText;
     if (name === undefined || name === '') {

@@ -5,6 +5,7 @@ import { dimensionName } from '../units.js';
 import type { Context } from './context.js';
 import { fail, poisoned, source } from './context.js';
 import { evaluateExpression } from './expressions.js';
+import { behind } from './source.js';
 
 /** The sides of `190 x 240 mm`, in mm: the last side's unit is that of every side that has none. */
 export function sizeSides(context: Context, size: ast.Size | undefined, count: number): readonly Quantity[] | undefined {
@@ -28,7 +29,7 @@ function measure(context: Context, size: ast.Size, count: number): readonly Quan
     if (size.sides.every(side => ast.isLiteral(side) && side.unit === undefined)) {
         const at = source(context, size);
         return fail(context, 'unit-missing', 'a unit is missing: a size is in mm, cm, m, in or ft', at,
-            { fix: { title: 'add mm', text: ' mm', at: { ...at, start: at.end } } });
+            { fix: { title: 'add mm', text: ' mm', at: behind(at) } });
     }
     const sides = size.sides.map(side => sideOf(context, side, bareUnit));
     return sides.includes(undefined) ? undefined : sides as readonly Quantity[];

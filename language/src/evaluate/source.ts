@@ -15,3 +15,8 @@ export function sourceOf(node: AstNode, file: string): SourceRef {
     }
     return { file, start: 0, end: 0, line: 1, column: 1 };
 }
+
+/** The empty place right after something on one line, for an insertion. */
+export function behind(at: SourceRef): SourceRef {
+    return { ...at, start: at.end, column: at.column + at.end - at.start };
+}

@@ -1,0 +1,139 @@
+import * as ast from '../generated/ast.js';
+import type { FloorVibration, Given, Member } from '../model.js';
+import * as dim from '../quantity.js';
+import type { Context } from './context.js';
+import { fail, notComputed, source } from './context.js';
+import type { Expectation } from './inputs.js';
+import { aDepth, aDistance, aLength, aShare, aStation, anAngle, consequential, evidenceOf, given } from './inputs.js';
+import { resolve } from './names.js';
+import { rectangleOf, sectionOf } from './sections.js';
+import { steelClasses, timberClasses } from './strength-classes.js';
+import { evaluateSupports } from './supports.js';
+import { evaluateLosses, evaluateNotches } from './weakenings.js';
+
+/** Undefined where something that every member needs is missing or wrong; then that is reported. */
+export function evaluateMember(context: Context, node: ast.Member): Member | undefined {
+    const statements = node.statements;
+    reportRepeated(context, node);
+    const material = materialOf(context, node);
+    const section = sectionOf(context, node, material?.kind === 'steel');
+    const length = lengthOf(context, node);
+    const rectangle = rectangleOf(section);
+    const slopes = statements.find(ast.isSlopes);
+    const slope = slopes && given(context, slopes.value, `${node.name}.slope`, anAngle);
+    if (slope !== undefined && Math.abs(slope.value) >= Math.PI / 2) {
+        fail(context, 'too-steep', 'a slope is less than 90 deg: a post says stands', slope.source);
+    }
+    const restrained = statements.find(ast.isRestrained);
+    const precamber = statements.find(ast.isPrecamber);
+    const post = statements.some(ast.isStands);
+    const rest = {
+        supports: evaluateSupports(context, node, length?.value),
+        losses: evaluateLosses(context, node, length?.value, rectangle),
+        notches: evaluateNotches(context, node, length?.value, rectangle),
+        restraint: restrained && restraintOf(context, node, restrained),
+        precamber: precamber && given(context, precamber.value, `${node.name}.precamber`, aDepth),
+        floor: floorOf(context, node)
+    };
+    reportHoles(context, node, length?.value);
+    if (rest.supports.length === 0 && !node.statements.some(ast.isBearing) && !carriedOtherwise(context, node.name)) {
+        fail(context, 'no-support', `${node.name} has no support: say what it is on, such as on north at 0.10 m bearing 100 mm`, source(context, node, 'name'));
+    }
+    return material && section && length && {
+        name: node.name, ...(node.title !== undefined && { title: node.title }),
+        kind: post ? 'post' : 'beam', slope: post ? Math.PI / 2 : slope?.value ?? 0,
+        material: material.name, section, length, ...rest,
+        selfWeight: !statements.some(ast.isNoSelfWeight), systemStrength: statements.some(ast.isSystemStrength),
+        source: source(context, node), nameSource: source(context, node, 'name')
+    };
+}
+
+/** A hanger, a detail or a stage may hold it: that is not computed yet, and said so. */
+function carriedOtherwise(context: Context, name: string): boolean {
+    return [...context.names.things.values()].some(thing =>
+        (ast.isHanger(thing) && thing.carried?.$refText === name)
+        || (ast.isUse(thing) && thing.arguments.some(argument => ast.isReference(argument.value) && argument.value.subject?.$refText === name)));
+}
+
+const isMaterial = (node: unknown): node is ast.Timber | ast.Steel => ast.isTimber(node) || ast.isSteel(node);
+
+function materialOf(context: Context, node: ast.Member): { readonly name: string; readonly kind: 'timber' | 'steel' } | undefined {
+    const of = node.statements.find(ast.isOfMaterial);
+    if (of === undefined) {
+        return fail(context, 'no-material', `${node.name} has no material: say one, such as of C24`, source(context, node, 'name'));
+    }
+    const name = of.material?.$refText;
+    if (name !== undefined && !context.names.things.has(name)) {
+        const kind = timberClasses.includes(name) ? 'timber' : steelClasses.includes(name) ? 'steel' : undefined;
+        if (kind !== undefined) {
+            consequential(context, { value: name, evidence: evidenceOf(of.evidence), source: source(context, of, 'material'), path: `${node.name}.grade` });
+            return { name, kind };
+        }
+    }
+    const material = resolve(context, of.material, of, isMaterial, 'a timber or a steel');
+    return material && { name: material.name, kind: material.$type === 'Steel' ? 'steel' : 'timber' };
+}
+
+function lengthOf(context: Context, node: ast.Member): Given | undefined {
+    const statement = node.statements.find(ast.isLengthStatement);
+    return statement === undefined ? fail(context, 'no-length', `${node.name} has no length: say one, such as length 4.90 m`, source(context, node, 'name'))
+        : given(context, statement.value, `${node.name}.length`, aDistance);
+}
+
+function restraintOf(context: Context, node: ast.Member, statement: ast.Restrained): Given | undefined {
+    return statement.spacing === undefined
+        ? { value: 0, evidence: evidenceOf(undefined), source: source(context, statement), path: `${node.name}.restrained` }
+        : given(context, statement.spacing, `${node.name}.restrained`, aLength);
+}
+
+function reportHoles(context: Context, node: ast.Member, memberLength: number | undefined): void {
+    for (const hole of node.statements.filter(ast.isHole)) {
+        const diameter = given(context, hole.diameter, `${node.name}.hole`, aLength);
+        const at = given(context, hole.at, `${node.name}.hole.at`, aStation);
+        if (hole.height !== undefined) {
+            given(context, hole.height, `${node.name}.hole.height`, aStation);
+        }
+        if (diameter !== undefined && at !== undefined && memberLength !== undefined && (at.value < 0 || at.value > memberLength)) {
+            fail(context, 'loss-outside', `this hole is not on ${node.name}`, at.source);
+        }
+        notComputed(context, `${node.name}.${(hole.$cstNode?.text ?? 'hole').replace(/\s+/g, ' ')}`, 'holes are not computed in this version', [node.name], source(context, hole));
+    }
+}
+
+const floorFacts: Readonly<Record<ast.FloorFact['kind'], Expectation>> = {
+    width: aDistance, spacing: aLength, mass: { dimensions: [dim.massPerArea], usual: 'kg/m2', sign: 'positive' },
+    deck: { dimensions: [dim.moment], usual: 'kNm2/m', sign: 'not negative' }, damping: { ...aShare, sign: 'positive', most: 1 }
+};
+
+function floorOf(context: Context, node: ast.Member): FloorVibration | undefined {
+    const floor = node.statements.find(ast.isFloor);
+    if (floor === undefined) {
+        return undefined;
+    }
+    const fact = (kind: ast.FloorFact['kind']): Given | undefined => {
+        const found = floor.facts.find(item => item.kind === kind);
+        return found && given(context, found.value, `${node.name}.floor.${kind}`, floorFacts[kind]);
+    };
+    const at = source(context, floor);
+    const usualDamping: Given = { value: 0.01, evidence: evidenceOf(undefined), source: at, path: `${node.name}.floor.damping` };
+    const [width, spacing, massPerArea, transverseStiffness] = [fact('width'), fact('spacing'), fact('mass'), fact('deck')];
+    const damping = floor.facts.some(item => item.kind === 'damping') ? fact('damping') : usualDamping;
+    const missing = (['width', 'spacing', 'mass', 'deck'] as const).filter(kind => !floor.facts.some(item => item.kind === kind));
+    if (missing.length > 0) {
+        return fail(context, 'floor-incomplete', `this floor lacks its ${missing.join(', ')}`, at);
+    }
+    return width && spacing && massPerArea && transverseStiffness && damping && { width, spacing, massPerArea, transverseStiffness, damping, source: at };
+}
+
+const single: readonly string[] = ['OfMaterial', 'SectionStatement', 'Plies', 'Flitch', 'LengthStatement', 'Restrained', 'Precamber', 'Slopes', 'Stands', 'Floor', 'Fire'];
+
+function reportRepeated(context: Context, node: ast.Member): void {
+    const seen = new Set<string>();
+    for (const statement of node.statements) {
+        if (single.includes(statement.$type) && seen.has(statement.$type)) {
+            fail(context, 'said-twice', `${node.name} says this twice`, source(context, statement));
+        }
+        seen.add(statement.$type);
+    }
+}
+

@@ -1,0 +1,91 @@
+/** Names what is understood but left out of the results of this version. */
+import type { AstNode, Reference } from 'langium';
+import { AstUtils } from 'langium';
+import * as ast from '../generated/ast.js';
+import { didYouMean, suggest } from '../suggest.js';
+import type { Context } from './context.js';
+import { fail, notComputed, source } from './context.js';
+import { isAnything } from './named-quantities.js';
+import { resolve } from './names.js';
+
+export function evaluateNotComputed(context: Context, root: ast.Calculation): void {
+    const included = root.declarations.some(ast.isInclude);
+    for (const node of root.declarations) {
+        switch (node.$type) {
+            case 'Include': say(context, node, `include "${node.path ?? ''}"`, 'included files are not read in this version'); break;
+            case 'Hanger': say(context, node, `hanger ${node.name ?? ''}`.trim(), 'hangers are not computed in this version'); break;
+            case 'Detail': say(context, node, `detail ${node.name}`, 'details are not computed in this version'); break;
+            case 'Use':
+                if (!included) { resolveDetail(context, node); }
+                say(context, node, `detail use ${node.name}`, 'hangers are not computed in this version');
+                break;
+            case 'Stage': say(context, node, `stage ${node.name}`, 'stages are not computed in this version: everything is there from the start'); break;
+            case 'LoadTest': say(context, node, `load test ${node.name}`, 'proof loads are not computed in this version'); break;
+            case 'Option': say(context, node, `option ${node.name}`, 'options are not computed in this version', []); break;
+            default: break;
+        }
+    }
+    root.declarations.filter(ast.isMember).flatMap(member => member.statements).forEach(statement => reportStatement(context, statement));
+}
+
+function say(context: Context, node: ast.Declaration, what: string, why: string, members = referencedMembers(context, node)): void {
+    references(node).forEach(({ reference, container }) => checkReference(context, node, reference as Reference, container));
+    notComputed(context, what, why, members, source(context, node));
+}
+
+/** Names in parts that are not computed are looked up all the same; inside a detail they may be its parameters. */
+function checkReference(context: Context, node: ast.Declaration, reference: Reference, container: AstNode): void {
+    const free = ast.isDetail(node) || ast.isUse(node) && reference === node.detail;
+    const thread = /^M\d+$/.test(reference.$refText ?? '') && ast.isUse(node);
+    const material = ast.isOfMaterial(container);
+    if (!free && !thread && !material) {
+        resolve(context, reference, container, isAnything, '');
+    }
+}
+
+function referencedMembers(context: Context, node: AstNode): readonly string[] {
+    return references(node).map(({ reference }) => (reference as Reference).$refText)
+        .filter(name => ast.isMember(context.names.things.get(name))).toArray();
+}
+
+const references = (node: AstNode) => AstUtils.streamAst(node).flatMap(part => AstUtils.streamReferences(part));
+
+function resolveDetail(context: Context, node: ast.Use): void {
+    const name = node.detail?.$refText;
+    if (name !== undefined && !context.names.details.has(name)) {
+        const meant = suggest(name, context.names.details.keys());
+        fail(context, 'unknown-name', `unknown detail '${name}'${didYouMean(meant)}`, source(context, node, 'detail'),
+            meant === undefined ? {} : { fix: { title: `write '${meant}'`, text: meant } });
+    }
+}
+
+const partsNotComputed: Readonly<Record<string, string>> = {
+    Ply: 'butt joints of leaves are not computed in this version', Bolts: 'bolts are not computed in this version',
+    Splice: 'splices are not computed in this version', Fire: 'fire is not computed in this version'
+};
+
+function reportStatement(context: Context, statement: ast.Statement): void {
+    const why = partsNotComputed[statement.$type];
+    if (why !== undefined) {
+        const member = (statement.$container as ast.Member).name;
+        notComputed(context, `${member}.${statement.$type.toLowerCase()}`, why, [member], source(context, statement));
+    }
+}
+
+/** After all inputs are known: whether each `breakeven` names one. */
+export function evaluateBreakEvens(context: Context, root: ast.Calculation, broken: ReadonlySet<string>): void {
+    for (const node of root.declarations.filter(ast.isBreakEven)) {
+        const subject = node.input?.subject?.$refText;
+        if (subject === undefined) {
+            continue;
+        }
+        const path = [subject, ...node.input.path].join('.');
+        if (!context.paths.has(path) && !broken.has(subject)) {
+            const meant = suggest(path, context.paths);
+            fail(context, 'unknown-input', `no input is called '${path}'${didYouMean(meant)}`, source(context, node, 'input'),
+                meant === undefined ? {} : { fix: { title: `write '${meant}'`, text: meant } });
+        }
+        const thing = context.names.things.get(subject);
+        notComputed(context, `break-even ${path}`, 'break-even values are not computed in this version', ast.isMember(thing) ? [thing.name] : [], source(context, node));
+    }
+}

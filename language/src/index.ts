@@ -1,0 +1,12 @@
+export * from './model.js';
+export * from './quantity.js';
+export { dimensionName, formatQuantity, naturalUnit, units } from './units.js';
+export type { UnitOfMeasure } from './units.js';
+export { evaluate } from './evaluate/evaluate.js';
+export { evaluateText } from './evaluate-text.js';
+export { evaluateFormula } from './formula.js';
+export { checkNames } from './evaluate/named-quantities.js';
+export { surveyStates } from './evaluate/survey.js';
+export { steelClasses, timberClasses } from './evaluate/strength-classes.js';
+export { PadstoneModule, createPadstoneCoreServices, createPadstoneServices } from './padstone-module.js';
+export type { PadstoneServices } from './padstone-module.js';
