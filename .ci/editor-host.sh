@@ -9,10 +9,10 @@ padstone_host_stamp="$padstone_host_cache/ready-$padstone_host_version"
 
 padstone_say() { printf 'editor host: %s\n' "$*"; }
 
-# Debian packages: what the editor needs (browser, search, a font), what reads the PDF that the tests
-# print (pdftotext), and the outside libraries that numbers are compared with.
+# Debian packages: what the editor needs (browser, search, a font; a compiler for two of its modules), what
+# reads a printed PDF (pdftotext), and the outside libraries that numbers are compared with.
 padstone_missing=""
-for padstone_package in chromium ripgrep fonts-dejavu-core poppler-utils python3-numpy python3-scipy python3-sympy; do
+for padstone_package in chromium ripgrep fonts-dejavu-core make g++ poppler-utils python3-numpy python3-scipy python3-sympy; do
     dpkg-query -W -f='${db:Status-Status}' "$padstone_package" 2>/dev/null | grep -qx installed || padstone_missing="$padstone_missing $padstone_package"
 done
 if [ -n "$padstone_missing" ]; then
@@ -21,7 +21,7 @@ if [ -n "$padstone_missing" ]; then
     padstone_say "apt-get install$padstone_missing"
     $padstone_sudo apt-get update -qq
     # shellcheck disable=SC2086 # one word a package
-    DEBIAN_FRONTEND=noninteractive $padstone_sudo apt-get install -y -qq --no-install-recommends $padstone_missing
+    $padstone_sudo env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $padstone_missing > /dev/null
 fi
 
 if [ ! -e "$padstone_host_stamp" ]; then
@@ -38,9 +38,18 @@ if [ ! -e "$padstone_host_stamp" ]; then
         ln -sfn node_modules node_modules.asar
         mkdir -p node_modules/@vscode/ripgrep/bin
         ln -sf "$(command -v rg)" node_modules/@vscode/ripgrep/bin/rg
-        npm rebuild --loglevel=error @vscode/spdlog native-watchdog   # compiled here; without them it leaves orphans
+        # Compiled here against the headers that came with Node, where they did; without the two the editor
+        # runs too, but complains and leaves orphans, which the tests end themselves.
+        node_prefix="$(dirname "$(dirname "$(command -v node)")")"
+        [ ! -e "$node_prefix/include/node/node.h" ] || export npm_config_nodedir="$node_prefix"
+        npm rebuild --loglevel=error @vscode/spdlog native-watchdog || padstone_say "could not compile spdlog and native-watchdog; going on without"
+        node out/server-main.js --version
+        touch "$padstone_host_stamp"
     )
-    touch "$padstone_host_stamp"
+fi
+if [ ! -e "$padstone_host_stamp" ]; then
+    padstone_say "could not be installed into $padstone_host_cache" >&2
+    return 1
 fi
 
 export PADSTONE_EDITOR_HOST="$padstone_host"

@@ -31,7 +31,7 @@ window.addEventListener('message', (event: MessageEvent<ToPage>) => {
         case 'changed':
             return expectRender();
         case 'failed':
-            return warn(`Out of date: ${message.reason}`);
+            return warn(`Out of date. ${message.reason}`);
         case 'cursor':
             return followCursor(message.line);
     }
@@ -56,7 +56,7 @@ function render(message: Render): void {
     clearTimeout(lagTimer);
     lagTimer = undefined;
     if (message.stale !== undefined) {
-        warn(`Out of date: ${message.stale}`);
+        warn(`Out of date. ${message.stale}`);
     } else {
         banner.hidden = true;
         sheet.classList.remove('stale');
@@ -71,7 +71,7 @@ function render(message: Render): void {
 
 /** The sheet lags behind the text: soon said, but not for the blink of an eye that it mostly takes. */
 function expectRender(): void {
-    lagTimer ??= setTimeout(() => warn('Out of date: the newest text is being calculated.'), lag);
+    lagTimer ??= setTimeout(() => warn('Out of date. The newest text is being calculated.'), lag);
 }
 
 function warn(text: string): void {

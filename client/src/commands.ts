@@ -1,7 +1,7 @@
 import { commands, env, Uri, window, workspace, type Disposable, type OutputChannel } from 'vscode';
 import type { PreviewPane } from './preview-pane.js';
 import type { Server } from './server.js';
-import { templates, templateText } from './templates.js';
+import { templates } from './templates.js';
 
 export function registerCommands(extensionUri: Uri, server: Server, preview: PreviewPane, output: OutputChannel): Disposable[] {
     /** Menus hand over the file that they stand at; from the palette it is the active one. */
@@ -44,7 +44,8 @@ async function exportHtml(server: Server, job: Uri): Promise<void> {
 async function newJob(extensionUri: Uri): Promise<void> {
     const template = await window.showQuickPick(templates, { title: 'New job', placeHolder: 'What is it about?', matchOnDetail: true });
     if (template !== undefined) {
-        const content = await templateText(extensionUri, template);
+        const bytes = await workspace.fs.readFile(Uri.joinPath(extensionUri, 'client', 'templates', template.file));
+        const content = new TextDecoder().decode(bytes);
         await window.showTextDocument(await workspace.openTextDocument({ language: 'padstone', content }));
     }
 }

@@ -45,7 +45,7 @@ export class PreviewPane implements Disposable, WebviewPanelSerializer<PageState
 
     notice(notice: ResultsNotice): void {
         if (this.shown !== undefined && sameUri(notice.uri, this.shown.uri)) {
-            this.shown.resultsChanged(notice.version);
+            this.shown.resultsChanged();
         }
     }
 
@@ -81,7 +81,7 @@ export class PreviewPane implements Disposable, WebviewPanelSerializer<PageState
         if (document.isUntitled) {
             panel?.panel.dispose();   // its text is gone
         } else {
-            panel?.textChanged();     // what is on the disk may be another text
+            panel?.resultsChanged();  // what is on the disk may be another text
         }
     }
 }

@@ -1,6 +1,5 @@
 import { Uri, ViewColumn, window, workspace, Range, type Disposable, type WebviewPanel } from 'vscode';
 import type { FromPage, ToPage } from '../preview/messages.js';
-import { Freshness } from './freshness.js';
 import { previewPage } from './preview-page.js';
 import type { Server } from './server.js';
 import { Throttle } from './throttle.js';
@@ -10,7 +9,6 @@ const refreshInterval = 300;
 
 /** One document in one webview panel. The page is thrown away while it is hidden, and asks anew when it is shown. */
 export class PreviewPanel implements Disposable {
-    private freshness = new Freshness();
     /** The line that a click in the page has just sent the cursor to: the page need not follow it. */
     private revealed: number | undefined;
     private readonly throttle = new Throttle(() => this.refresh(), refreshInterval);
@@ -34,14 +32,13 @@ export class PreviewPanel implements Disposable {
         }
     }
 
+    /** What is shown is out of date from now on; the server says when it has the results. */
     textChanged(): void {
         this.post({ type: 'changed' });
-        this.throttle.request();
     }
 
-    /** The server has results for this version of the text. */
-    resultsChanged(version: number): void {
-        this.freshness.notice(version);
+    /** The server has new results: of a new text, or of the same one with an included file that has changed. */
+    resultsChanged(): void {
         this.throttle.request();
     }
 
@@ -64,7 +61,6 @@ export class PreviewPanel implements Disposable {
     private receive(message: FromPage): void {
         switch (message.type) {
             case 'ready':
-                this.freshness = new Freshness();
                 this.throttle.request();
                 break;
             case 'reveal':
@@ -89,23 +85,11 @@ export class PreviewPanel implements Disposable {
         }
         try {
             const document = await workspace.openTextDocument(uri);
-            const asked = document.version;
-            if (this.freshness.has(asked)) {
-                return;
+            const { html, css, stale, version } = await this.server.preview(uri);
+            if (uri === this.document) {
+                this.post({ type: 'render', html, css, stale, current: stale !== undefined || version === document.version });
             }
-            const preview = await this.server.preview(uri);
-            if (uri !== this.document) {
-                return;
-            }
-            // An older version without a reason: the server has not read the newest text yet; its notice follows.
-            const answered = preview.version === asked || preview.stale !== undefined;
-            if (answered) {
-                this.freshness.showing(asked);
-            }
-            const current = answered && document.version === asked;
-            this.post({ type: 'render', html: preview.html, css: preview.css, stale: preview.stale, current });
         } catch (error) {
-            this.freshness = new Freshness();
             this.post({ type: 'failed', reason: error instanceof Error ? error.message : String(error) });
         }
     }

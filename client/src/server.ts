@@ -2,6 +2,9 @@ import { EventEmitter, Uri, workspace, type Disposable, type OutputChannel } fro
 import { InlayHintRequest, type BaseLanguageClient, type LanguageClientOptions } from 'vscode-languageclient';
 import { previewRequest, resultsNotification, sheetRequest, type Preview, type ResultsNotice, type Sheet } from '../../server/src/protocol.js';
 
+/** ms. */
+const answerLimit = 10_000;
+
 export type CreateClient = (options: LanguageClientOptions) => BaseLanguageClient;
 
 /** The connection to the language server, which may be started anew. */
@@ -47,10 +50,12 @@ export class Server implements Disposable {
         await this.start();
     }
 
+    /** @throws where the server does not answer, or does not know the file */
     preview(uri: Uri): Promise<Preview> {
         return this.request<Preview>(previewRequest, uri);
     }
 
+    /** @throws where the server does not answer, or does not know the file */
     sheet(uri: Uri): Promise<Sheet> {
         return this.request<Sheet>(sheetRequest, uri);
     }
@@ -65,7 +70,12 @@ export class Server implements Disposable {
         if (this.client === undefined) {
             throw new Error('The Padstone server is not running.');
         }
-        return this.client.sendRequest<Answer>(method, { uri: this.client.code2ProtocolConverter.asUri(uri) });
+        const params = { uri: this.client.code2ProtocolConverter.asUri(uri) };
+        const answer = await withinLimit(this.client.sendRequest<Answer | null>(method, params));
+        if (answer === null) {
+            throw new Error('The Padstone server does not know this file.');
+        }
+        return answer;
     }
 
     private refreshHints(): void {
@@ -73,6 +83,19 @@ export class Server implements Disposable {
         for (const document of workspace.textDocuments) {
             feature?.getProvider(document)?.onDidChangeInlayHints.fire();
         }
+    }
+}
+
+/** A server that hangs must not make the views wait for ever. */
+async function withinLimit<Answer>(request: Promise<Answer>): Promise<Answer> {
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const limit = new Promise<never>((_resolve, reject) => {
+        timer = setTimeout(() => reject(new Error('The Padstone server does not answer.')), answerLimit);
+    });
+    try {
+        return await Promise.race([request, limit]);
+    } finally {
+        clearTimeout(timer);
     }
 }
 

@@ -10,6 +10,8 @@ const backgrounds = {
 } as const;
 /** ms that a verdict may lag behind the text before the status bar says so. */
 const lag = 500;
+/** Characters. */
+const roomInBar = 60;
 
 /** The verdict of the active document, in the status bar. */
 export class VerdictStatus implements Disposable {
@@ -47,14 +49,10 @@ export class VerdictStatus implements Disposable {
     }
 
     notice(notice: ResultsNotice): void {
-        if (this.document !== undefined && sameUri(notice.uri, this.document.uri)) {
-            this.notices.set(this.document.uri.toString(), notice);
+        const document = workspace.textDocuments.find(({ uri }) => sameUri(notice.uri, uri));
+        if (document !== undefined) {
+            this.notices.set(document.uri.toString(), notice);
             this.update();
-            return;
-        }
-        const other = workspace.textDocuments.find(document => sameUri(notice.uri, document.uri));
-        if (other !== undefined) {
-            this.notices.set(other.uri.toString(), notice);
         }
     }
 
@@ -74,10 +72,19 @@ export class VerdictStatus implements Disposable {
             return;
         }
         const notice = this.notices.get(this.document.uri.toString());
-        const current = notice?.version === this.document.version;
-        this.item.text = notice && current ? `${icons[notice.verdict]} ${notice.summary}` : '$(loading~spin) calculating';
-        this.item.tooltip = notice && current ? `Padstone: ${notice.summary}\nClick to open the preview.` : 'Padstone is calculating.';
-        this.item.backgroundColor = notice && current ? backgrounds[notice.verdict] : undefined;
+        if (notice?.version === this.document.version) {
+            this.item.text = `${icons[notice.verdict]} ${shortened(notice.summary)}`;
+            this.item.tooltip = `${notice.summary}\n\nClick to open the sheet to the side.`;
+            this.item.backgroundColor = backgrounds[notice.verdict];
+        } else {
+            this.item.text = '$(loading~spin) calculating';
+            this.item.tooltip = 'The newest text is being calculated.';
+            this.item.backgroundColor = undefined;
+        }
         this.item.show();
     }
+}
+
+function shortened(summary: string): string {
+    return summary.length <= roomInBar ? summary : `${summary.slice(0, roomInBar - 1)}…`;
 }

@@ -57,7 +57,7 @@ export async function startEditor(installation: EditorInstallation, vsix: string
         server = spawn(process.execPath, [
             installation.server, '--host', '127.0.0.1', '--port', '0', '--without-connection-token',
             '--accept-server-license-terms', '--telemetry-level', 'off', '--disable-workspace-trust', ...folders
-        ], { env, detached: true, stdio: ['ignore', 'pipe', 'inherit'] });
+        ], { env, detached: true, stdio: ['ignore', 'pipe', 'pipe'] });
         const port = await listening(server);
 
         browser = await chromium.launch({
@@ -66,7 +66,6 @@ export async function startEditor(installation: EditorInstallation, vsix: string
         });
         const page = await browser.newPage({ viewport: { width: 1500, height: 1000 } });
         await page.goto(`http://127.0.0.1:${port}/?folder=${encodeURIComponent(folder)}`);
-        await page.locator('.explorer-folders-view .monaco-list-row').first().waitFor();
         return { page, extensions, close };
     } catch (error) {
         await close();
@@ -87,8 +86,9 @@ function writeSettings(profile: string): void {
 /** The port that the server says it listens on. */
 function listening(server: ChildProcess): Promise<number> {
     return new Promise((resolve, reject) => {
-        const limit = setTimeout(() => reject(new Error('The editor did not start in time.')), startLimit);
         let said = '';
+        const limit = setTimeout(() => reject(new Error(`The editor did not start in time: ${said}`)), startLimit);
+        server.stderr?.on('data', (chunk: Buffer) => { said += chunk.toString(); });
         server.stdout?.on('data', (chunk: Buffer) => {
             said += chunk.toString();
             const port = /Extension host agent listening on (\d+)/.exec(said)?.[1];

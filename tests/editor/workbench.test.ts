@@ -1,0 +1,94 @@
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { findEditor, startEditor, type Editor } from './host.js';
+import { Workbench } from './workbench.js';
+
+const here = dirname(fileURLToPath(import.meta.url));
+const root = join(here, '../..');
+const screenshots = join(here, '.screenshots');
+const installation = findEditor();
+if (installation === undefined) {
+    console.warn('NOT RUN: the test of a real editor. `. .ci/editor-host.sh` installs what it needs.');
+}
+
+describe.runIf(installation !== undefined)('the packaged extension in a real workbench, on the sail loft', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'padstone-job-'));
+    const text = readFileSync(join(root, 'samples/sail-loft/sail-loft.padstone'), 'utf8').split('\n');
+    let editor: Editor;
+    let workbench: Workbench;
+
+    beforeAll(async () => {
+        if (!existsSync(join(root, 'dist/server.cjs'))) {
+            throw new Error('The bundles are not there: npm run build');
+        }
+        cpSync(join(root, 'samples/sail-loft'), folder, { recursive: true });
+        const vsix = join(folder, '../', `${folder.split('/').at(-1)}.vsix`);
+        execFileSync('npm', ['run', '-s', 'vsix', '--', '--out', vsix], { cwd: root });
+        editor = await startEditor(installation!, vsix, folder);
+        rmSync(vsix);
+        mkdirSync(screenshots, { recursive: true });
+        workbench = new Workbench(editor.page);
+        await workbench.ready();
+    });
+
+    afterAll(async () => {
+        await editor?.page.screenshot({ path: join(screenshots, 'last.png') });
+        await editor?.close();
+        rmSync(folder, { recursive: true, force: true });
+    });
+
+    const keep = (name: string) => editor.page.screenshot({ path: join(screenshots, `${name}.png`) });
+    const hint = async (member: string) => /(\d+)\s%/.exec(await workbench.line(`member ${member}`).innerText())?.[1];
+    const row = (member: string) => workbench.preview.locator('tr', { hasText: member }).first().innerText();
+
+    it('has the extension of this package installed', () => {
+        const { publisher, name, version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+        expect(editor.extensions).toEqual([`${publisher}.${name}@${version}`]);
+    });
+
+    it('shows the worst check and the deflection after the name of T2, and a verdict', async () => {
+        await workbench.open('sail-loft.padstone');
+        await expect.poll(() => workbench.line('member T2').innerText(), { timeout: 15_000 })
+            .toMatch(/member\sT2.*[a-z]+\s\d+\s%.*\d\smm\s=\sL\/\d+/);
+        await expect.poll(() => workbench.verdict.innerText()).toMatch(/pass|fail|incomplete/);
+        await keep('1 hints');
+    });
+
+    it('shows the head, the table and a drawing of the sheet in the preview', async () => {
+        await workbench.run('Padstone: Open Preview to the Side');
+        await workbench.preview.locator('h1', { hasText: 'Sail loft' }).waitFor();
+        expect(await row('T2')).toContain(`${await hint('T2')} %`);
+        await workbench.preview.locator('svg').first().waitFor();
+        await keep('2 preview');
+    });
+
+    it('follows a change of the text in the hint and in the preview', async () => {
+        const line = text.findIndex(line => line.includes('190 x 240 mm'));
+        const before = await hint('T2');
+        await workbench.goTo(line + 1, text[line]!.indexOf('240') + 1);
+        await workbench.press('Shift+ArrowRight', 3);
+        await workbench.type('300');
+        await expect.poll(() => hint('T2')).not.toBe(before);
+        const after = await hint('T2');
+        expect(Number(after)).toBeLessThan(Number(before));
+        await expect.poll(() => row('T2')).toContain(`${after} %`);
+        await keep('3 changed');
+    });
+
+    it('marks a broken line, keeps the hints of the members and greys the sheet', async () => {
+        const before = await hint('T2');
+        const blank = text.findIndex((line, index) => line === '' && index > text.findIndex(line => line.startsWith('member T2')));
+        await workbench.goTo(blank + 1);
+        await workbench.type('wall broken {{');
+        await workbench.squiggles.first().waitFor();
+        await workbench.preview.locator('#sheet.stale').waitFor();
+        expect(await workbench.preview.locator('#banner').innerText()).toMatch(/^Out of date\./);
+        await expect.poll(() => hint('T2')).toBe(before);
+        await expect.poll(() => workbench.verdict.innerText()).toMatch(/incomplete/);
+        await keep('4 broken');
+    });
+});
