@@ -81,7 +81,7 @@ export function beam({ b, h, length, strength = strengthOf('C24'), member, job, 
         loads: [],
         members: [],
         parameters: createParameters([]).parameters,
-        masonryOf: () => undefined,
+        masonryOf: () => ({ fk: 5, thickness: 215, source }),
         ...context
     };
 }

@@ -1,6 +1,6 @@
 import type { Model } from '../../../language/src/model.js';
 import type { Parameters } from '../catalog/parameters.js';
-import { masonryStrength } from '../catalog/masonry.js';
+import { isGroup1, masonryStrength } from '../catalog/masonry.js';
 import type { MasonryBearing } from '../checks/check.js';
 
 /** What a bearing on this wall stands on; undefined where the file does not say what the wall is of. */
@@ -11,5 +11,7 @@ export function masonryBearing(model: Model, wallName: string, _parameters: Para
         return undefined;
     }
     const fk = masonryStrength(material);
-    return fk === undefined ? undefined : { fk, thickness: wall.thickness.value, height: wall.height?.value, source: material.source, input: material.fk };
+    return fk === undefined ? undefined : {
+        fk, group1: isGroup1(material), thickness: wall.thickness.value, height: wall.height?.value, source: material.source, input: material.fk
+    };
 }

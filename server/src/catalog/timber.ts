@@ -7,7 +7,6 @@ import { ownValues, type PropertyName } from './timber-properties.js';
 import { timberClasses } from './tables/timber-classes.js';
 
 export type { TimberStrength } from './timber-strength.js';
-export { propertyNames as timberPropertyNames } from './timber-properties.js';
 
 export const timberClassNames: readonly string[] = [...timberClasses.keys()];
 

@@ -1,9 +1,17 @@
 import type { MemberCheck } from './check.js';
 import { bearing } from './en1995/bearing.js';
 import { bending } from './en1995/bending.js';
+import { compression } from './en1995/compression.js';
 import { final } from './en1995/final.js';
 import { instant } from './en1995/instant.js';
+import { notch } from './en1995/notch.js';
 import { shear } from './en1995/shear.js';
+import { stability } from './en1995/stability.js';
+import { tension } from './en1995/tension.js';
+import { vibration } from './en1995/vibration.js';
+import { masonry } from './en1996/masonry.js';
 
 /** Every check of a timber member, in the order that a sheet shows them. */
-export const memberChecks: readonly MemberCheck[] = [bending, shear, bearing, instant, final];
+export const memberChecks: readonly MemberCheck[] = [
+    bending, shear, stability, compression, tension, bearing, masonry, notch, instant, final, vibration
+];

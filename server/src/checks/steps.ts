@@ -1,9 +1,12 @@
 import type { SourceRef } from '../../../language/src/model.js';
 import type { Amount, Step, Term, Unit } from '../results.js';
 
-export const amount = (value: number, unit: Unit): Amount => ({ value, unit });
+/** Units of a calculation: a floor's too. */
+type StepUnit = Unit | 'kg/m2' | 'Nm2/m';
 
-export function term(symbol: string, value: number, unit: Unit = '', meaning?: string, source?: SourceRef): Term {
+export const amount = (value: number, unit: StepUnit): Amount => ({ value, unit });
+
+export function term(symbol: string, value: number, unit: StepUnit = '', meaning?: string, source?: SourceRef): Term {
     return { symbol, amount: { value, unit }, meaning, source };
 }
 
