@@ -1,6 +1,6 @@
 /** The one way from what the text says to what comes out of it: Evaluation → Results. Pure. */
 import type { Evaluation, Finding, Member, Model } from '../../language/src/model.js';
-import { analyse } from './analysis/index.js';
+import { analyse, type ElasticProperties } from './analysis/index.js';
 import type { Actions, MemberActions } from './analysis/actions.js';
 import { createParameters, type Parameters } from './catalog/parameters.js';
 import { timberStrength, type TimberStrength } from './catalog/timber.js';
@@ -21,7 +21,7 @@ export function compute(evaluation: Evaluation): Results {
     const { model } = evaluation;
     const { parameters, findings: parameterFindings } = createParameters(model.values);
     const strengths = strengthsOf(model);
-    const actions = analyse(model, member => strengths.of.get(member.name), parameters);
+    const actions = analyse(model, member => elasticProperties(strengths.of.get(member.name), model, parameters), parameters);
 
     const checks: CheckResult[] = [];
     const members: MemberResult[] = [];
@@ -78,6 +78,16 @@ function contextOf(
         loads: model.loads.filter(load => load.member === member.name),
         members: model.members,
         masonryOf: wall => masonryBearing(model, wall, parameters)
+    };
+}
+
+/** Mean values, EN 1995-1-1 2.3.2.2 and table 3.2. */
+function elasticProperties(strength: TimberStrength | undefined, model: Model, parameters: Parameters): ElasticProperties | undefined {
+    return strength && {
+        E: strength.E0_mean,
+        G: strength.G_mean,
+        density: strength.rho_mean,
+        kdef: parameters.kdef(strength.product, model.job.serviceClass)
     };
 }
 

@@ -1,4 +1,4 @@
-import type { Load, Member, Model } from '../../../language/src/model.js';
+import type { Load, Model } from '../../../language/src/model.js';
 import type { Deflection, DiagramPoint, Span } from '../analysis/actions.js';
 import type { MemberContext } from '../checks/check.js';
 import type { Amount, AmountRange, CheckResult, LoadSketch, MemberResult } from '../results.js';

@@ -1,0 +1,22 @@
+import type { Model } from '../../../language/src/model.js';
+import type { Actions } from '../analysis/actions.js';
+import type { CheckResult, Hazard, MemberResult } from '../results.js';
+
+/** What a rule may look at. */
+export interface HazardContext {
+    readonly model: Model;
+    readonly actions: Actions;
+    readonly checks: readonly CheckResult[];
+    readonly members: readonly MemberResult[];
+}
+
+/** One thing that can hurt someone or the building: one file, one rule. */
+export interface HazardRule {
+    readonly code: string;
+    readonly find: (context: HazardContext) => readonly Omit<Hazard, 'code'>[];
+}
+
+/** The survey's lines on a subject, in any case. */
+export function surveyItems({ model }: HazardContext, subject: RegExp) {
+    return (model.survey?.items ?? []).filter(item => subject.test(item.subject));
+}
