@@ -14,8 +14,8 @@ export function unchecked(
     model: Model, lacking: readonly { readonly member: Member; readonly text: string }[], requirements: readonly RequirementResult[]
 ): Unchecked[] {
     return [
-        ...model.notComputed.map(item => ({ text: `${item.what}: ${item.why}`, blocking: true, source: item.source })),
-        ...lacking.map(({ member, text }) => ({ text: `${member.name}: ${text}`, blocking: true, source: member.nameSource })),
+        ...model.notComputed.map(item => ({ text: `${item.what}: ${item.why}`, blocking: true, members: item.members, source: item.source })),
+        ...lacking.map(({ member, text }) => ({ text: `${member.name}: ${text}`, blocking: true, members: [member.name], source: member.nameSource })),
         ...requirements.filter(requirement => requirement.holds === undefined)
             .map(requirement => ({ text: `require ${requirement.text}`, blocking: true, source: requirement.source })),
         ...beyond.map(text => ({ text, blocking: false }))
