@@ -5,16 +5,23 @@ import { noResults } from '../no-results.js';
 import type { Results } from '../results.js';
 import { internalErrorCode } from './exit-code.js';
 
+export interface Calculated {
+    readonly results: Results;
+    /** As it stands in the file; undefined where it could not be read. */
+    readonly text?: string;
+}
+
 /** Reads and computes one file. What goes wrong with it is in the results: one bad file never hides the others. */
-export async function calculateFile(file: string): Promise<Results> {
+export async function calculateFile(file: string): Promise<Calculated> {
     const read = await readText(file);
     if ('code' in read) {
-        return noResults(file, read.code, read.message);
+        return { results: noResults(file, read.code, read.message) };
     }
+    const { text } = read;
     try {
-        return compute(await evaluateText(read.text, file));
+        return { results: compute(evaluateText(text.replace(/^\uFEFF/, ''), file)), text };
     } catch (error) {
-        return noResults(file, internalErrorCode, `Padstone itself failed on this file, which is a defect of Padstone: ${describe(error)}`);
+        return { results: noResults(file, internalErrorCode, `Padstone itself failed on this file, which is a defect of Padstone: ${describe(error)}`) };
     }
 }
 
@@ -30,7 +37,7 @@ async function readText(file: string): Promise<{ readonly text: string } | { rea
         if (about.size > largestFile) {
             return { code: 'too-long', message: `the file has ${(about.size / 1e6).toFixed(1)} MB, at most ${largestFile / 1e6} MB are read` };
         }
-        return { text: (await readFile(file, 'utf8')).replace(/^\uFEFF/, '') };
+        return { text: await readFile(file, 'utf8') };
     } catch (error) {
         return { code: 'cannot-read', message: reasons[(error as NodeJS.ErrnoException).code ?? ''] ?? `cannot be read: ${describe(error)}` };
     }

@@ -13,7 +13,7 @@ export function addCheck(program: Command, page: Page): void {
         .action(async (files: string[], options: { format: string }) => {
             const results = [];
             for (const file of files) {
-                results.push(await calculateFile(file));
+                results.push((await calculateFile(file)).results);
             }
             process.stdout.write(formats[options.format]!(results, page));
             process.exitCode = Math.max(...results.map(exitCodeOf));

@@ -11,9 +11,11 @@ import { addSheet } from './sheet.js';
 
 /** Columns where the output is no terminal: the same for every reader. */
 const plainWidth = 120;
+/** Narrower, and the numbers themselves would not fit. */
+const leastWidth = 76;
 
 const page: Page = {
-    width: process.stdout.isTTY ? Math.max(process.stdout.columns, 60) : plainWidth,
+    width: process.stdout.isTTY ? Math.max(process.stdout.columns, leastWidth) : plainWidth,
     // picocolors alone would colour a pipe that runs under CI.
     colors: pc.createColors(pc.isColorSupported && Boolean(process.stdout.isTTY || process.env.FORCE_COLOR))
 };

@@ -1,6 +1,7 @@
 import { realpath, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import type { Command } from 'commander';
+import { sheetMeta } from '../sheet-meta.js';
 import { renderSheet } from '../sheet/index.js';
 import { calculateFile, describe } from './calculate-file.js';
 import { exitCode, exitCodeHelp, exitCodeOf } from './exit-code.js';
@@ -24,17 +25,16 @@ async function writeSheet(file: string, output: string, page: Page): Promise<num
         process.stderr.write(`padstone: ${output} is a calculation: the sheet is not written over it\n`);
         return exitCode.notUnderstood;
     }
-    const results = await calculateFile(file);
-    const problems = findingLines({ ...results, findings: results.findings.filter(finding => finding.severity === 'error') }, page);
-    if (problems !== '') {
-        process.stderr.write(`${problems}\n`);
+    const { results, text } = await calculateFile(file);
+    if (!results.understood) {
+        process.stderr.write(`${findingLines(results, page)}\n`);
     }
-    if (!results.job) {
+    if (text === undefined) {
         process.stderr.write(`padstone: there is no sheet of ${file}\n`);
         return exitCodeOf(results);
     }
     try {
-        await writeFile(output, renderSheet(results));
+        await writeFile(output, renderSheet(results, await sheetMeta(text, new Date())));
     } catch (error) {
         process.stderr.write(`padstone: ${output} could not be written: ${describe(error)}\n`);
         return exitCode.programFailed;

@@ -2,6 +2,7 @@ import { DocumentState, URI } from 'langium';
 import type { LangiumSharedServices } from 'langium/lsp';
 import type { CancellationToken, Connection } from 'vscode-languageserver';
 import { previewRequest, sheetRequest, type Preview, type PreviewParams, type Sheet, type SheetParams } from '../protocol.js';
+import { sheetMeta } from '../sheet-meta.js';
 import { renderPreview, renderSheet } from '../sheet/index.js';
 import type { Computed, ComputedDocuments } from './computed-documents.js';
 
@@ -20,7 +21,7 @@ export function addPreviewHandlers(connection: Connection, shared: LangiumShared
     connection.onRequest(sheetRequest, async ({ uri }: SheetParams, cancellation: CancellationToken): Promise<Sheet | null> => {
         await builder.waitUntil(DocumentState.Validated, URI.parse(uri), cancellation);
         const newest = computed.get(uri);
-        return newest ? { html: renderSheet(newest.results) } : null;
+        return newest ? { html: renderSheet(newest.results, await sheetMeta(newest.text.getText(), new Date())) } : null;
     });
 }
 

@@ -19,7 +19,7 @@ const narrowest = 8;
 
 /** Columns side by side without rules, so that the same table reads in a terminal, a pipe and a log. */
 export function table(columns: readonly Column[], rows: readonly (readonly (Cell | string)[])[], width: number): string {
-    const cells = rows.map(row => row.map(cell => typeof cell === 'string' ? { text: plain(cell) } : { ...cell, text: plain(cell.text) }));
+    const cells: Cell[][] = rows.map(row => row.map(cell => typeof cell === 'string' ? { text: plain(cell) } : { ...cell, text: plain(cell.text) }));
     const widths = fit(columns, columns.map((column, i) => Math.max(...[column.head, ...cells.map(row => row[i]?.text ?? '')].map(stringWidth))), width);
     const layout = new Table({
         chars: { top: '', 'top-mid': '', 'top-left': '', 'top-right': '', bottom: '', 'bottom-mid': '', 'bottom-left': '', 'bottom-right': '',
@@ -30,7 +30,7 @@ export function table(columns: readonly Column[], rows: readonly (readonly (Cell
     });
     layout.push(columns.map((column, i) => clip(column.head, widths[i]!)));
     for (const row of cells) {
-        layout.push(row.map(({ text, paint = same }: Cell, i) => paint(clip(text, widths[i]!))));
+        layout.push(row.map((cell, i) => painted({ ...cell, text: clip(cell.text, widths[i]!) })));
     }
     return layout.toString().split('\n').map(line => line.trimEnd()).join('\n');
 }
@@ -72,6 +72,6 @@ export function plain(text: string): string {
     return text.replace(/\s+/g, ' ').replace(/\p{Cc}/gu, '');
 }
 
-function same(text: string): string {
-    return text;
+export function painted({ text, paint }: Cell): string {
+    return paint ? paint(text) : text;
 }

@@ -1,12 +1,15 @@
 import { amount, percentUp } from '../../sheet/numbers.js';
-import type { CheckResult, RequirementResult, Results } from '../../results.js';
+import type { Amount, CheckResult, RequirementResult, Results } from '../../results.js';
 import { memberSummaries, type MemberState, type MemberSummary } from '../../summary.js';
 import type { Page } from './page.js';
-import { table, type Cell } from './table.js';
+import { painted, plain, table, type Cell } from './table.js';
 
 export function membersTable(results: Results, page: Page): string {
-    const rows = memberSummaries(results).map(member => memberRow(member, page));
-    return rows.length === 0 ? '' : table([
+    const members = memberSummaries(results);
+    const rows = members.flatMap(member => memberRow(member, page));
+    const without = members.filter(({ checks }) => checks.length === 0)
+        .map(({ name, state, open }) => `  ${painted(stateWord(state, page))}  ${plain(`${name}: ${['no check of it was computed', ...open].join('; ')}`)}`);
+    const computed = rows.length === 0 ? [] : [table([
         { head: '' },
         { head: 'member', clips: true },
         { head: 'section', clips: true },
@@ -14,16 +17,14 @@ export function membersTable(results: Results, page: Page): string {
         { head: 'use', align: 'right' },
         { head: 'deflection', align: 'right' },
         { head: 'governed by', clips: true }
-    ], rows, page.width);
+    ], rows, page.width)];
+    return [...computed, ...without].join('\n');
 }
 
-function memberRow({ name, stage, state, checks, deflection, open, result }: MemberSummary, page: Page): (Cell | string)[] {
-    const word = stateWord(state, page);
-    const [worst] = checks;
-    if (!result || !worst) {
-        return [word, name, result?.description ?? '', open.join('; ')];
-    }
-    return [word, staged(name, stage), result.description, worst.check, percentUp(worst.utilisation), deflection ?? '', governed(worst)];
+function memberRow({ name, stage, state, checks: [worst], deflection, result }: MemberSummary, page: Page): (Cell | string)[][] {
+    return worst && result ? [[
+        stateWord(state, page), staged(name, stage), result.description, worst.check, percentUp(worst.utilisation), deflection ?? '', governed(worst)
+    ]] : [];
 }
 
 export function checksTable(results: Results, page: Page): string {
@@ -60,7 +61,12 @@ export function requirementsTable(results: Results, page: Page): string {
 function requirementRow(requirement: RequirementResult, page: Page): (Cell | string)[] {
     const { text, holds, left, right, reason } = requirement;
     const state = holds === undefined ? 'not computed' : holds ? 'holds' : 'fails';
-    return [stateWord(state, page), text, left ? amount(left) : reason ?? 'not known', right ? amount(right) : ''];
+    return [stateWord(state, page), text, left ? found(left) : reason ?? 'not known', right ? amount(right) : ''];
+}
+
+/** A utilisation is rounded up, as everywhere. */
+function found(value: Amount): string {
+    return value.unit === '%' ? percentUp(value.value / 100) : amount(value);
 }
 
 function governed(check: CheckResult): string {
