@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { amount, deflection, force, moment, percentUp, setOut, significant, spanRatio, station } from '../../server/src/sheet/numbers.js';
+import { force as forceDimension, length, ratio, stress } from '../../language/src/quantity.js';
+import { amount, deflection, force, percentUp, quantity, setOut, significant, spanRatio, station } from '../../server/src/sheet/numbers.js';
 
 const table = <T>(print: (value: T) => string, rows: readonly (readonly [T, string])[]) =>
     it.each(rows.map(([value, printed]) => ({ value, printed })))('$value → $printed', ({ value, printed }) => expect(print(value)).toBe(printed));
@@ -29,7 +30,7 @@ describe('utilisation', () => {
 
 describe('three significant figures', () => {
     table(significant, [
-        [5.498, '5.498'], [5.49843, '5.50'], [0.8, '0.8'], [1.3, '1.3'], [240, '240'], [1824, '1824'], [1824.37, '1820'], [21888, '21900'],
+        [5.498, '5.50'], [5.49843, '5.50'], [0.8, '0.8'], [1.3, '1.3'], [240, '240'], [1824, '1824'], [1824.37, '1820'], [21888, '21900'],
         [0.0123456, '0.0123'], [0, '0'], [-0, '0'], [-3.2, '−3.2'], [0.1 + 0.2, '0.3'],
         [1e308, '1 × 10³⁰⁸'], [1.23456e-9, '1.23 × 10⁻⁹'], [Infinity, '∞'], [-Infinity, '−∞'], [NaN, 'not computed']
     ]);
@@ -45,8 +46,14 @@ describe('amounts', () => {
     table(amount, [
         [{ value: 3.48123, unit: 'kNm' }, '3.48 kN·m'], [{ value: 632812.5, unit: 'mm3' }, '633 cm³'], [{ value: 218880000, unit: 'mm4' }, '21900 cm⁴'],
         [{ value: 45600, unit: 'mm2' }, '45600 mm²'], [{ value: 0.8, unit: '' }, '0.8'], [{ value: NaN, unit: 'MPa' }, 'not computed'],
-        [{ value: Infinity, unit: 'kN' }, '∞']
+        [{ value: Infinity, unit: 'kN' }, '∞'], [{ value: 0.02, unit: 'm/(Ns2)' }, '0.02 m/(N·s²)'], [{ value: 0.75, unit: 'kN/m2' }, '0.75 kN/m²'],
+        [{ value: 1.1, unit: 'mm/kN' }, '1.1 mm/kN']
     ]);
+
+    describe('of base units', () => table(quantity, [
+        [{ value: 35, dimension: length }, '35 mm'], [{ value: 4900, dimension: length }, '4.9 m'], [{ value: 0.00075, dimension: stress }, '0.75 kN/m²'],
+        [{ value: 2, dimension: stress }, '2 MPa'], [{ value: 0.17, dimension: ratio }, '0.17'], [{ value: 3200, dimension: forceDimension }, '3.2 kN']
+    ]));
 });
 
 describe('the rounding of the trade', () => {
@@ -55,5 +62,4 @@ describe('the rounding of the trade', () => {
     describe('setting out', () => table(setOut, [[4900, '4900'], [1599.6, '1600'], [-0.2, '−0.2'], [0, '0']]));
     describe('stations', () => table(station, [[2100, '2.10 m'], [2105, '2.105 m'], [0, '0.00 m'], [4800.0000001, '4.80 m']]));
     describe('forces', () => table(force, [[5.24, '5.2 kN'], [-0.04, '−0.04 kN'], [1e-13, '0.0 kN'], [0, '0.0 kN'], [1e308, '1 × 10³⁰⁸ kN'], [Infinity, '∞']]));
-    describe('moments', () => table(moment, [[6.04, '6.0 kN·m'], [-0.41, '−0.4 kN·m']]));
 });

@@ -3,6 +3,8 @@
  * Common practice of the trade, no source: three significant figures, whole millimetres for setting out,
  * 0.1 kN, 0.1 mm of deflection, utilisation in whole per cent rounded up.
  */
+import type { Quantity } from '../../../language/src/quantity.js';
+import { naturalUnit, units } from '../../../language/src/units.js';
 import type { Amount } from '../results.js';
 
 const notComputed = 'not computed';
@@ -22,17 +24,17 @@ export function percentUp(utilisation: number): string {
     return honest > 9999 ? '> 9999 %' : `${signed(String(honest + 0))} %`;
 }
 
-/**
- * Three significant figures; what is short by itself is left as it is (`0.8`, `63.5`, `1824`),
- * so that an input reads as it was written. Finite or not.
- */
+/** Three significant figures; what is shorter by itself is left so (`0.8`), as are whole numbers to `9999`. Finite or not. */
 export function significant(value: number): string {
     if (!Number.isFinite(value)) {
         return Number.isNaN(value) ? notComputed : infinite(value);
     }
-    const short = Number(value.toPrecision(4));
-    const text = Math.abs(value - short) <= noise * Math.abs(value) ? plain(short) : plain(value, 3);
-    return signed(text);
+    const short = Number(value.toPrecision(Math.abs(value) < 9999.5 && isNear(value, Math.round(value)) ? 4 : 3));
+    return signed(isNear(value, short) ? plain(short) : plain(value, 3));
+}
+
+function isNear(value: number, other: number): boolean {
+    return Math.abs(value - other) <= noise * Math.abs(value);
 }
 
 function plain(value: number, digits?: number): string {
@@ -76,11 +78,6 @@ export function force(kN: number): string {
     return unlessMissing(kN, value => `${fixed(value, 1)} kN`);
 }
 
-/** `6.0 kN·m`: moment in kN·m to 0.1 kN·m. */
-export function moment(kNm: number): string {
-    return unlessMissing(kNm, value => `${fixed(value, 1)} kN·m`);
-}
-
 /** A value with its unit; section moduli and the like in cm, as tables print them. */
 export function amount(given: Amount): string {
     const { number, unit } = amountParts(given);
@@ -89,17 +86,27 @@ export function amount(given: Amount): string {
 
 /** The parts of `amount`, for mathematics; what is not finite or has no dimension has no unit. */
 export function amountParts({ value, unit }: Amount): { readonly number: string; readonly unit: string } {
-    const { factor, name } = unitsAsPrinted[unit] ?? { factor: 1, name: unit };
-    return { number: significant(value * factor), unit: Number.isFinite(value) ? name : '' };
+    const larger = inCentimetres[unit];
+    return larger
+        ? amountParts({ value: value * larger.factor, unit: larger.unit })
+        : { number: significant(value), unit: Number.isFinite(value) ? unitAsPrinted(unit) : '' };
 }
 
-const unitsAsPrinted: Readonly<Record<string, { readonly factor: number; readonly name: string }>> = {
-    mm2: { factor: 1, name: 'mm²' },
-    mm3: { factor: 1e-3, name: 'cm³' },
-    mm4: { factor: 1e-4, name: 'cm⁴' },
-    kNm: { factor: 1, name: 'kN·m' },
-    'm/(Ns2)': { factor: 1, name: 'm/(N·s²)' }
+/** A quantity in base units with the unit that a person would choose. */
+export function quantity(given: Quantity): string {
+    const unit = naturalUnit(given);
+    return amount({ value: given.value / (units.get(unit)?.factor ?? 1), unit });
+}
+
+const inCentimetres: Readonly<Record<string, { readonly factor: number; readonly unit: string }>> = {
+    mm3: { factor: 1e-3, unit: 'cm3' },
+    mm4: { factor: 1e-4, unit: 'cm4' }
 };
+
+/** `kNm/m2` → `kN·m/m²`. */
+function unitAsPrinted(unit: string): string {
+    return unit.replace(/N(?=[ms])/g, 'N·').replace(/(?<=[a-z])([234])/g, digit => superscript(digit));
+}
 
 /** A fixed number of decimals, but never a nought for what is not nought. */
 function fixed(value: number, decimals: number): string {

@@ -1,0 +1,73 @@
+/** One check as a block: what governs, each formula with its numbers, and where the numbers come from. */
+import { useContext } from 'preact/hooks';
+import type { Given, SourceRef } from '../../../language/src/model.js';
+import type { CheckResult, Results, Step, Term } from '../results.js';
+import { checkAnchor, inputAnchor } from './ids.js';
+import { Formula, Tex } from './math/mathml.js';
+import { substitute } from './math/substitute.js';
+import { parseTex, printTex } from './math/tex.js';
+import { amount, percentUp, station } from './numbers.js';
+import { outcomeOf } from './outcome.js';
+import { Line, OutcomeMark, ViewContext } from './parts.js';
+import { proseToText } from './plain-math.js';
+
+export function Calculation({ check, ledger }: { readonly check: CheckResult; readonly ledger: Results['ledger'] }) {
+    const { folded } = useContext(ViewContext);
+    return (
+        <details class="calculation" id={checkAnchor(check)} open={!folded} data-line={check.source.line}>
+            <summary>
+                <b>{check.id}</b> <b class="number">{percentUp(check.utilisation)}</b> <OutcomeMark outcome={outcomeOf(check)} /> <span class="small">{check.clause}</span>
+            </summary>
+            <p class="governs">
+                {amount(check.demand)} against {amount(check.capacity)}, at {station(check.at.value * 1000)}, governed by <b>{check.combination}</b> ({check.duration})
+            </p>
+            {check.steps.map(step => <StepLine step={step} />)}
+            <Where terms={inputsOf(check.steps)} ledger={ledger} />
+        </details>
+    );
+}
+
+function StepLine({ step }: { readonly step: Step }) {
+    const formula = parseTex(step.formula);
+    const numbers = substitute(formula, step.terms);
+    const result = parseTex('').concat({ kind: 'value', amount: step.result });
+    const rows = [formula, numbers, result].filter((row, i, all) => row.length > 0 && printed(row) !== printed(all[i - 1] ?? []));
+    return (
+        <div class="step">
+            <div class="formula">
+                <Formula row={[...parseTex(step.symbol), { kind: 'operator', tex: '=' }, ...rows[0] ?? []]} />
+                {rows.slice(1).map(row => <Formula row={row} lead="{} = " />)}
+            </div>
+            {(step.clause || step.note) && <p class="small">{[step.clause, step.note && proseToText(step.note)].filter(Boolean).join(' · ')}</p>}
+        </div>
+    );
+}
+
+const printed = (row: Parameters<typeof printTex>[0]): string => printTex(row, amount);
+
+/** Terms that no earlier line has worked out, each once. */
+function inputsOf(steps: readonly Step[]): readonly Term[] {
+    const known = new Set(steps.map(step => step.symbol));
+    const inputs = steps.flatMap(step => step.terms).filter(term => !known.has(term.symbol) && (term.meaning || term.source));
+    return inputs.filter((term, i) => inputs.findIndex(other => other.symbol === term.symbol) === i);
+}
+
+function Where({ terms, ledger }: { readonly terms: readonly Term[]; readonly ledger: Results['ledger'] }) {
+    return terms.length === 0 ? null : (
+        <dl class="where">
+            {terms.map(({ symbol, amount: given, meaning, source }) => (
+                <div>
+                    <dt><Tex tex={symbol} /></dt>
+                    <dd>{amount(given)}{meaning && <>, {meaning}</>}{source && <> <Origin source={source} ledger={ledger} /></>}</dd>
+                </div>
+            ))}
+        </dl>
+    );
+}
+
+/** A link to the input in the ledger where it is one. */
+function Origin({ source, ledger }: { readonly source: SourceRef; readonly ledger: Results['ledger'] }) {
+    const { folded } = useContext(ViewContext);
+    const input: Given<number | string> | undefined = ledger.find(given => given.source.file === source.file && given.source.start === source.start);
+    return input && !folded ? <a href={`#${inputAnchor(input.path)}`}>{input.path}</a> : <Line source={source} />;
+}

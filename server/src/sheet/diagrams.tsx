@@ -1,0 +1,38 @@
+import type { DiagramPoint } from '../analysis/actions.js';
+import type { MemberResult } from '../results.js';
+import { amount, deflection, force } from './numbers.js';
+import { Diagram } from './diagram.js';
+
+const kN = 1e-3;
+const kNm = 1e-6;
+/** kN below which a normal force is no more than the noise of the solution. */
+const noNormalForce = 0.05;
+
+/** M on the tension side, V, N where there is any, and both deflections. */
+export function Diagrams({ member, id }: { readonly member: MemberResult; readonly id: string }) {
+    const { M, V, N, instant, final } = member.diagrams;
+    const forces = (points: readonly DiagramPoint[]) => [{ label: '', style: 'solid' as const, points: scaled(points, kN), print: force }];
+    const normal = scaled(N, kN);
+    return (
+        <div class="diagrams">
+            <Diagram
+                member={member} id={`${id}-M`} title="Bending moment M" caption="ultimate, drawn on the side in tension" positiveDown
+                curves={[{ label: '', style: 'solid', points: scaled(M, kNm), print: value => amount({ value, unit: 'kNm' }) }]}
+            />
+            <Diagram member={member} id={`${id}-V`} title="Shear force V" caption="ultimate" positiveDown={false} curves={forces(V)} />
+            {normal.some(({ min, max }) => min < -noNormalForce || max > noNormalForce) &&
+                <Diagram member={member} id={`${id}-N`} title="Normal force N" caption="ultimate, tension positive" positiveDown={false} curves={forces(N)} />}
+            <Diagram
+                member={member} id={`${id}-w`} title="Deflection w" caption="final (solid) and instantaneous (dashed)" positiveDown
+                curves={[
+                    { label: 'final', style: 'solid', points: final, print: deflection },
+                    { label: 'instant', style: 'dashed', points: instant, print: deflection }
+                ]}
+            />
+        </div>
+    );
+}
+
+function scaled(points: readonly DiagramPoint[], factor: number): DiagramPoint[] {
+    return points.map(({ x, min, max }) => ({ x, min: factor * min, max: factor * max }));
+}

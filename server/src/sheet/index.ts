@@ -1,0 +1,3 @@
+/** The calculation sheet: a pure function of the results. */
+export { renderPreview } from './preview.js';
+export { renderSheet } from './sheet.js';

@@ -1,0 +1,72 @@
+/** What was carried, how it was made up, and which combination governs which check. */
+import type { Action } from '../../../language/src/model.js';
+import type { CheckResult, LoadResult, ParameterUse, Results } from '../results.js';
+import { checkAnchor } from './ids.js';
+import { significant } from './numbers.js';
+import { Block, Line, Table } from './parts.js';
+
+export function Loads({ results }: { readonly results: Results }) {
+    const { loads, checks, parameters } = results;
+    return (
+        <Block id="loads" title="Loads and combinations">
+            {loads.length === 0
+                ? <p>No load is given in this file: only self weight was counted.</p>
+                : <Table name="loads" head={['Load', 'Action', 'On', 'Amount', 'Lasting', 'ψ0 · ψ1 · ψ2']}>{loads.map(load => <LoadRow result={load} />)}</Table>}
+            {checks.length > 0 && <Governing checks={checks} />}
+            {parameters.length > 0 && <Parameters parameters={parameters} />}
+        </Block>
+    );
+}
+
+function LoadRow({ result: { load, duration, psi, account } }: { readonly result: LoadResult }) {
+    const permanent = load.action.kind === 'permanent';
+    return (
+        <tr data-line={load.source.line}>
+            <th scope="row">{load.name} <Line source={load.source} /></th>
+            <td>{actionWords(load.action)}</td>
+            <td>{load.member}</td>
+            <td>{account}<span class="small">{load.fromMass && 'a mass times g = 9.80665 m/s², '}{load.amount.evidence.word}{load.amount.evidence.note && `: ${load.amount.evidence.note}`}</span></td>
+            <td>{duration}</td>
+            <td class="number">{permanent ? '' : psi.map(significant).join(' · ')}</td>
+        </tr>
+    );
+}
+
+function actionWords(action: Action): string {
+    return action.kind === 'imposed' ? `imposed ${action.category}` : action.kind;
+}
+
+/** Every combination that governs a check, in the order of the checks. */
+function Governing({ checks }: { readonly checks: readonly CheckResult[] }) {
+    const groups = new Map<string, CheckResult[]>();
+    for (const check of checks) {
+        const key = `${check.combination}\n${check.duration}`;
+        groups.set(key, [...groups.get(key) ?? [], check]);
+    }
+    return (
+        <>
+            <h3>Combinations that govern</h3>
+            <p class="small">Every variable action led in turn, with permanent actions favourable and unfavourable, on the spans where it is worst. Of all of them, these govern.</p>
+            <Table name="combinations" head={['Combination', 'Load duration', 'Governs']}>
+                {[...groups.values()].map(group => (
+                    <tr>
+                        <th scope="row">{group[0]!.combination}</th>
+                        <td>{group[0]!.duration}</td>
+                        <td>{group.map((check, i) => <>{i > 0 && ', '}<a href={`#${checkAnchor(check)}`}>{check.id}</a></>)}</td>
+                    </tr>
+                ))}
+            </Table>
+        </>
+    );
+}
+
+function Parameters({ parameters }: { readonly parameters: readonly ParameterUse[] }) {
+    return (
+        <>
+            <h3>Values of the basis that were used</h3>
+            <Table name="parameters" head={['Parameter', 'Value', 'Origin']}>
+                {parameters.map(({ name, value, origin }) => <tr><th scope="row">{name}</th><td class="number">{significant(value)}</td><td>{origin}</td></tr>)}
+            </Table>
+        </>
+    );
+}

@@ -1,0 +1,54 @@
+/** Small pieces that every section is made of. */
+import { createContext, type ComponentChildren } from 'preact';
+import { useContext } from 'preact/hooks';
+import type { SourceRef } from '../../../language/src/model.js';
+import { marks, outcomeWords, type Outcome } from './outcome.js';
+
+/** How the whole is shown: the file that line numbers are of, and whether calculations start folded. */
+export interface View {
+    readonly file: string;
+    readonly folded: boolean;
+}
+
+export const ViewContext = createContext<View>({ file: '', folded: false });
+
+/** Where in the text: `line 12`, with the file's name where it is another one. */
+export function Line({ source }: { readonly source: SourceRef }) {
+    const { file } = useContext(ViewContext);
+    const other = source.file === file ? '' : `${source.file.split(/[\\/]/).at(-1)} `;
+    return <span class="line" data-line={other ? undefined : source.line}>{other}line {source.line}</span>;
+}
+
+/** In words first; the class only repeats it. */
+export function OutcomeMark({ outcome }: { readonly outcome: Outcome }) {
+    return <span class={`outcome ${outcome}`}><span aria-hidden="true">{marks[outcome]} </span>{outcomeWords[outcome]}</span>;
+}
+
+interface BlockProps {
+    readonly id: string;
+    readonly title: string;
+    readonly line?: number;
+    readonly children: ComponentChildren;
+}
+
+export function Block({ id, title, line, children }: BlockProps) {
+    return <section id={id} data-line={line} aria-labelledby={`${id}-title`}><h2 id={`${id}-title`}>{title}</h2>{children}</section>;
+}
+
+interface TableProps {
+    readonly name: string;
+    readonly head: readonly string[];
+    readonly children: ComponentChildren;
+}
+
+/** A table that scrolls by itself where the pane is too narrow. */
+export function Table({ name, head, children }: TableProps) {
+    return (
+        <div class="table">
+            <table class={name}>
+                <thead><tr>{head.map(text => <th scope="col">{text}</th>)}</tr></thead>
+                <tbody>{children}</tbody>
+            </table>
+        </div>
+    );
+}

@@ -1,0 +1,30 @@
+import type { Amount, RequirementResult } from '../results.js';
+import { amount, percentUp } from './numbers.js';
+import type { Outcome } from './outcome.js';
+import { Block, Line, OutcomeMark, Table } from './parts.js';
+
+export function Requirements({ requirements }: { readonly requirements: readonly RequirementResult[] }) {
+    return requirements.length === 0 ? null : (
+        <Block id="requirements" title="Requirements">
+            <Table name="requirements" head={['Required', 'Found', 'Outcome']}>
+                {requirements.map(requirement => (
+                    <tr data-line={requirement.source.line}>
+                        <th scope="row">{requirement.text} <Line source={requirement.source} /></th>
+                        <td class="number">{found(requirement)}</td>
+                        <td><OutcomeMark outcome={outcomeOf(requirement)} />{requirement.holds === undefined && requirement.reason && `: ${requirement.reason}`}</td>
+                    </tr>
+                ))}
+            </Table>
+        </Block>
+    );
+}
+
+/** A utilisation that must not be more than something is rounded up, like any other. */
+function found({ left, right, requirement: { comparison } }: RequirementResult): string {
+    const print = (given: Amount): string => given.unit === '%' && comparison.startsWith('<') ? percentUp(given.value / 100) : amount(given);
+    return left && right ? `${print(left)} against ${print(right)}` : 'not computed';
+}
+
+function outcomeOf({ holds }: RequirementResult): Outcome {
+    return holds === undefined ? 'incomplete' : holds ? 'pass' : 'fail';
+}

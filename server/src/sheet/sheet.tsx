@@ -1,0 +1,62 @@
+import { renderToString } from 'preact-render-to-string';
+import type { Results } from '../results.js';
+import { Calculation } from './calculation.js';
+import { Cautions, Signature } from './cautions.js';
+import { Patterns } from './drawing/drawing.js';
+import { TextErrors } from './findings.js';
+import { Hazards } from './hazards.js';
+import { Head, type Meta } from './head.js';
+import { Ledger } from './ledger.js';
+import { Loads } from './loads.js';
+import { Member } from './member.js';
+import { MembersTable } from './members-table.js';
+import { Block, ViewContext } from './parts.js';
+import { Requirements } from './requirements.js';
+import { pageStyle, sheetStyle } from './style/index.js';
+import { Unchecked } from './unchecked.js';
+
+/** The whole sheet as a page that needs neither script nor network. Pure; everything from the text is escaped. */
+export function renderSheet(results: Results, meta: Meta): string {
+    return `<!DOCTYPE html>\n${renderToString(<Page results={results} meta={meta} />)}\n`;
+}
+
+function Page({ results, meta }: { readonly results: Results; readonly meta: Meta }) {
+    const title = results.job?.title || 'Untitled job';
+    return (
+        <html lang="en">
+            <head>
+                <meta charset="utf-8" />
+                <meta name="viewport" content="width=device-width" />
+                <meta name="color-scheme" content="light dark" />
+                <title>{`${title}: calculation sheet`}</title>
+                <style dangerouslySetInnerHTML={{ __html: sheetStyle + pageStyle(results, meta) }} />
+            </head>
+            <body>
+                <ViewContext.Provider value={{ file: results.file, folded: false }}>
+                    <main class="padstone sheet"><Sheet results={results} meta={meta} /></main>
+                </ViewContext.Provider>
+            </body>
+        </html>
+    );
+}
+
+function Sheet({ results, meta }: { readonly results: Results; readonly meta: Meta }) {
+    const { members, checks, ledger } = results;
+    return (
+        <>
+            <Patterns />
+            <Head results={results} meta={meta} />
+            <TextErrors results={results} />
+            <MembersTable results={results} />
+            <Hazards hazards={results.hazards} />
+            {members.length > 0 && <Block id="drawings" title="Drawings and diagrams">{members.map(member => <Member member={member} results={results} />)}</Block>}
+            <Loads results={results} />
+            {checks.length > 0 && <Block id="calculation" title="Calculation">{checks.map(check => <Calculation check={check} ledger={ledger} />)}</Block>}
+            <Requirements requirements={results.requirements} />
+            <Ledger ledger={ledger} survey={results.survey} />
+            <Unchecked items={results.unchecked} />
+            <Cautions />
+            <Signature />
+        </>
+    );
+}

@@ -1,0 +1,42 @@
+import type { Results } from '../../results.js';
+import { clip } from '../drawing/labels.js';
+import type { Meta } from '../head.js';
+
+/**
+ * The sheet by itself: screen and paper. The paper's size is the printer's own (A4 or Letter); job, revision,
+ * verdict and page number stand on every page, so that none speaks for the others.
+ */
+export function pageStyle({ job, verdict }: Results, meta: Meta): string {
+    const revision = job?.revision ? `revision ${job.revision.mark}` : 'no revision';
+    return `
+body { margin: 0; background: light-dark(#fff, #1c1d1f); }
+:root { color-scheme: light dark; }
+.sheet { max-width: 60rem; margin: 0 auto; padding: 1rem 1.2rem 3rem; }
+@page {
+    margin: 15mm 15mm 18mm;
+    @bottom-left { content: ${cssString(`${clip(job?.title || 'Untitled job', 60)} · ${clip(revision, 30)}`)}; font: 8pt sans-serif; }
+    @bottom-center { content: ${cssString(`${verdict} · ${clip(meta.sourceHash, 12)}`)}; font: 8pt sans-serif; }
+    @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif; }
+}
+@media print {
+    :root, .padstone { color-scheme: light; }
+    .sheet { max-width: none; padding: 0; font-size: 9.5pt; }
+    h1, h2, h3, summary, .governs { break-after: avoid; }
+    figure, tr, .step, .hazards li, .signature, .verdict, .facts { break-inside: avoid; }
+    .padstone .drawings { flex-wrap: nowrap; gap: 0 6mm; break-inside: avoid; }
+    .padstone .drawings .elevation { flex: 0 1 118mm; }
+    .padstone .drawings .section { flex: 0 0 48mm; }
+    .diagram .drawing { max-width: 118mm; }
+    .section .drawing { max-width: 42mm; }
+    summary { list-style: none; }
+    details::details-content { content-visibility: visible; display: block; }
+    a { color: inherit; }
+    #unchecked, #signature { break-inside: avoid; }
+}
+`;
+}
+
+/** A CSS string that holds any text: all but plain characters escaped, so that nothing ends it or the style element. */
+function cssString(text: string): string {
+    return `"${text.replace(/[^A-Za-z0-9 ]/gu, character => `\\${character.codePointAt(0)!.toString(16)} `)}"`;
+}
