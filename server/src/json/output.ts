@@ -93,7 +93,7 @@ function fileOutput(results: Results): FileOutput {
     const { job } = results;
     return {
         file: results.file,
-        job: job ? { title: job.title, revision: job.revision?.mark ?? null, basis: job.basis } : null,
+        job: job?.title ? { title: job.title, revision: job.revision?.mark ?? null, basis: job.basis } : null,
         verdict: results.verdict,
         diagnostics: results.findings.map(({ severity, code, message, source }) => (
             { severity, code, message, line: source.line, column: source.column }

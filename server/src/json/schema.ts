@@ -117,7 +117,7 @@ const file = object('One file of the command line.', {
             object('The head of the file.', { title: text('Title of the job.'), revision: orNull('Mark of the revision.'), basis: text('The standard that rules.') }),
             { type: 'null' }
         ],
-        description: 'Null where the file could not be read.'
+        description: 'Null where the file could not be read, or names no job.'
     },
     verdict: choice('`pass` only where everything was understood, computed and held.', ['pass', 'fail', 'incomplete']),
     diagnostics: list('Everything to say at a place of the text.', diagnostic),

@@ -31,7 +31,7 @@ function fileText(results: Results, page: Page): string {
 }
 
 function heading({ file, job }: Results): string {
-    if (!job) {
+    if (!job?.title) {
         return file;
     }
     const revision = job.revision ? `, revision ${job.revision.mark}` : '';

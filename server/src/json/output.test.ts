@@ -1,0 +1,119 @@
+import Ajv from 'ajv/dist/2020.js';
+import { describe, expect, test } from 'vitest';
+import { check, finding, job } from '../../../tests/command/results-fixture.js';
+import { noResults } from '../no-results.js';
+import { noCapacity, toOutput } from './output.js';
+import { outputSchema } from './schema.js';
+
+const validate = new Ajv({ strict: true, allowUnionTypes: true, allErrors: true }).compile(outputSchema);
+
+/** As a reader gets it: through text. */
+const printed = (...files: Parameters<typeof toOutput>[0][number][]) => JSON.parse(JSON.stringify(toOutput(files)));
+
+function expectValid(output: unknown): void {
+    validate(output);
+    expect(validate.errors ?? []).toEqual([]);
+}
+
+describe('JSON output', () => {
+    test('a whole job follows the schema, key by key', () => {
+        const output = printed(job({
+            findings: [finding('hazard', 'timber-wet', 'T2 is wet', 4)],
+            hazards: [{ code: 'timber-wet', severity: 'warn', subject: 'T2', message: 'T2 is wet', action: 'Dry it.', decider: 'you', source: finding('hazard', '', '', 4).source }],
+            unchecked: [{ text: 'fire resistance', blocking: false }]
+        }));
+        expectValid(output);
+        expect(output.files[0]).toMatchObject({
+            file: 'loft.padstone',
+            job: { title: 'Loft floor', revision: 'B', basis: 'EN1995' },
+            verdict: 'pass',
+            diagnostics: [{ severity: 'hazard', code: 'timber-wet', message: 'T2 is wet', line: 4, column: 3 }],
+            hazards: [{ code: 'timber-wet', severity: 'warn', subject: 'T2', line: 4 }],
+            unchecked: ['fire resistance']
+        });
+        expect(output.files[0].checks[0]).toEqual({
+            id: 'T2.bending', subject: 'T2', check: 'bending', stage: null, option: null, utilisation: 0.8201, pass: true,
+            demand: { value: 8.201, unit: 'MPa' }, capacity: { value: 10, unit: 'MPa' }, combination: '1.35 G + 1.5 storage',
+            duration: 'medium-term', at: { value: 2.1, unit: 'm' }, clause: 'EN 1995-1-1 6.1.6', line: 12
+        });
+        expect(output.files[0].members[0]).toEqual({
+            name: 'T2', stage: null, weight: { value: 0.9, unit: 'kN' },
+            reactions: [{ support: 'north', at: { value: 0.1, unit: 'm' }, min: { value: 1, unit: 'kN' }, max: { value: 5.2, unit: 'kN' } }],
+            moment: { min: { value: -0.4, unit: 'kNm' }, max: { value: 6, unit: 'kNm' } },
+            shear: { min: { value: -5, unit: 'kN' }, max: { value: 5, unit: 'kN' } },
+            deflection: { instant: { value: 6.2, unit: 'mm' }, final: { value: 9.9, unit: 'mm' } }
+        });
+    });
+
+    test.each([Infinity, NaN, -Infinity])('a utilisation of %s is a finite number above 1 that does not pass', utilisation => {
+        const output = printed(job({ checks: [check('T2.bending', utilisation, { pass: true, capacity: { value: utilisation, unit: 'MPa' } })] }));
+        expectValid(output);
+        expect(output.files[0].checks[0]).toMatchObject({ utilisation: noCapacity, pass: false, capacity: { value: null } });
+    });
+
+    test('a file without results follows the schema, and has no pass', () => {
+        const output = printed(noResults('gone.padstone', 'cannot-read', 'there is no such file'));
+        expectValid(output);
+        expect(output.files[0]).toMatchObject({ job: null, verdict: 'incomplete', diagnostics: [{ code: 'cannot-read', line: 1, column: 1 }] });
+    });
+
+    test('a name without a revision has null', () => {
+        const { job: head } = job();
+        expect(printed(job({ job: { ...head!, revision: undefined } })).files[0].job.revision).toBeNull();
+    });
+});
+
+describe('the schema', () => {
+    const good = () => printed(job());
+    const broken: readonly (readonly [string, (output: ReturnType<typeof good>) => void])[] = [
+        ['another format number', output => { output.format = 2; }],
+        ['no files', output => { delete output.files; }],
+        ['a key that nobody knows', output => { output.files[0].extra = 1; }],
+        ['an unknown verdict', output => { output.files[0].verdict = 'ok'; }],
+        ['a check without its pass', output => { delete output.files[0].checks[0].pass; }],
+        ['a utilisation in words', output => { output.files[0].checks[0].utilisation = 'high'; }],
+        ['a utilisation of null', output => { output.files[0].checks[0].utilisation = null; }],
+        ['a station in mm', output => { output.files[0].checks[0].at.unit = 'mm'; }],
+        ['a moment in N·mm', output => { output.files[0].members[0].moment.max.unit = 'Nmm'; }],
+        ['a line before the first', output => { output.files[0].checks[0].line = 0; }],
+        ['an unknown severity', output => { output.files[0].diagnostics.push({ severity: 'fatal', code: 'x', message: '', line: 1, column: 1 }); }],
+        ['a stiffness ratio in words', output => { output.files[0].members[0]['stiffness ratio'] = 'two'; }],
+        ['a wrong shape of unchecked', output => { output.files[0].unchecked = [{ text: 'fire' }]; }]
+    ];
+    test.each(broken)('refuses %s', (_name, breakIt) => {
+        const output = good();
+        expectValid(output);
+        breakIt(output);
+        expect(validate(output)).toBe(false);
+    });
+
+    test('accepts what later versions fill: leaves, stiffness ratio, break-even, load tests', () => {
+        const output = good();
+        const { name, stage, weight, reactions, moment, shear, deflection } = output.files[0].members[0];
+        const mm = (value: number) => ({ value, unit: 'mm' });
+        Object.assign(output.files[0].members[0], { 'stiffness ratio': 2.1, leaves: [{ name, stage, weight, reactions, moment, shear, deflection }] });
+        output.files[0].breakeven.push({ input: 'T2.loss.top', given: mm(35), limit: mm(52), check: 'T2.bending' });
+        output.files[0].loadtests.push({
+            name: 'bench', verdict: 'stiffer than predicted', E: { value: 11300, unit: 'MPa' },
+            points: [{ weight: { value: 240, unit: 'kg' }, predicted: mm(4.2), low: mm(3.6), high: mm(6.3), read: mm(4) }]
+        });
+        expectValid(output);
+    });
+
+    test('every property says what it is', () => {
+        const undescribed: string[] = [];
+        const walk = (schema: Record<string, any>, path: string): void => {
+            for (const [name, property] of Object.entries<Record<string, any>>(schema.properties ?? {})) {
+                if (!property.description && property.const === undefined) {
+                    undescribed.push(`${path}.${name}`);
+                }
+                walk(property, `${path}.${name}`);
+            }
+            for (const inner of [schema.items, ...schema.anyOf ?? []].filter(Boolean)) {
+                walk(inner, path);
+            }
+        };
+        walk(outputSchema, '');
+        expect(undescribed).toEqual([]);
+    });
+});

@@ -1,0 +1,90 @@
+/** Prints how fast the built and minified programs are; asserts nothing. `npm run bench`. */
+import { spawnSync } from 'node:child_process';
+import { readFileSync, statSync } from 'node:fs';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { Client } from '../lsp/client.js';
+import { position } from '../lsp/jobs.js';
+import { median, repeat, report, timed, wait } from './measure.js';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const file = `${root}samples/sail-loft/sail-loft.padstone`;
+const uri = pathToFileURL(file).href;
+const text = readFileSync(file, 'utf8');
+
+/** Types one digit of a load, to and fro. */
+class Typist {
+    private version = 1;
+    constructor(private readonly client: Client, private readonly at = position(text, '0.75 kN/m2', 3)) { }
+
+    key(): Promise<void> {
+        this.version += 1;
+        const range = { start: this.at, end: { ...this.at, character: this.at.character + 1 } };
+        return this.client.change(uri, this.version, { range, text: String(this.version % 10) });
+    }
+}
+
+async function keystrokes(): Promise<void> {
+    const client = await Client.start();
+    await client.open(uri, text);
+    await client.hints(uri);
+    const typist = new Typist(client);
+    const keyToHints = () => timed(async () => {
+        await typist.key();
+        await client.hints(uri);
+    });
+    await repeat(30, keyToHints);   // until the compiler has warmed to it
+    report('keystroke to hints, after a pause', await repeat(100, async () => {
+        await wait(60);
+        return keyToHints();
+    }), 'ms', 20);
+    report('keystroke to hints, the next at once', await repeat(100, keyToHints), 'ms', 20);
+    report('20 keys 40 ms apart, last key to hints', await repeat(5, async () => {
+        for (let i = 0; i < 19; i++) {
+            await typist.key();
+            await wait(40);
+        }
+        return keyToHints();
+    }), 'ms');
+    await client.change(uri, 10_000, { range: { start: position(text, 'section 190'), end: position(text, 'section 190') }, text: 'sect } (' });
+    report('keystroke to hints, text that does not parse', await repeat(50, async () => {
+        await wait(20);
+        return keyToHints();
+    }), 'ms');
+    await client.stop();
+}
+
+async function coldStart(): Promise<void> {
+    report('cold start of the server to first hints', await repeat(10, async () => {
+        let client: Client | undefined;
+        const time = await timed(async () => {
+            client = await Client.start();
+            await client.open(uri, text);
+            await client.hints(uri);
+        });
+        await client?.stop();
+        return time;
+    }), 'ms', 500);
+}
+
+async function command(): Promise<void> {
+    const run = (...args: string[]) => timed(async () => void spawnSync(process.execPath, args));
+    const nothing = await repeat(10, () => run('-e', '0'));
+    const check = await repeat(10, () => run(`${root}dist/padstone.cjs`, 'check', file));
+    report('Node that does nothing', nothing, 'ms');
+    report('padstone check, cold', check, 'ms');
+    console.log(`  ${(median(check) / median(nothing)).toFixed(1)} times a Node that does nothing`);
+}
+
+function sizes(): void {
+    for (const bundle of ['server.cjs', 'server.web.js', 'padstone.cjs', 'client.cjs']) {
+        const path = `${root}dist/${bundle}`;
+        const zipped = gzipSync(readFileSync(path)).length / 1e6;
+        report(`${bundle} (${zipped.toFixed(2)} MB zipped)`, [statSync(path).size / 1e6], 'MB', bundle.startsWith('server') ? 1.5 : undefined);
+    }
+}
+
+await keystrokes();
+await coldStart();
+await command();
+sizes();

@@ -1,0 +1,96 @@
+/** A client of the built server over a real pipe, as an editor is one. */
+import { spawn, type ChildProcess } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import {
+    createProtocolConnection, DidChangeTextDocumentNotification, DidCloseTextDocumentNotification, DidOpenTextDocumentNotification,
+    ExitNotification, InitializedNotification, InitializeRequest, InlayHintRequest, PublishDiagnosticsNotification, ShutdownRequest,
+    StreamMessageReader, StreamMessageWriter,
+    type InitializeResult, type InlayHint, type ProtocolConnection, type PublishDiagnosticsParams, type TextDocumentContentChangeEvent
+} from 'vscode-languageserver/node';
+import { resultsNotification, type ResultsNotice } from '../../server/src/protocol.js';
+
+const bundle = fileURLToPath(new URL('../../dist/server.cjs', import.meta.url));
+
+export class Client {
+    readonly diagnostics: PublishDiagnosticsParams[] = [];
+    readonly notices: ResultsNotice[] = [];
+    private readonly waiters = new Set<() => void>();
+
+    private constructor(readonly connection: ProtocolConnection, readonly process: ChildProcess, readonly capabilities: InitializeResult['capabilities']) {
+        connection.onNotification(PublishDiagnosticsNotification.type, params => this.record(this.diagnostics, params));
+        connection.onNotification(resultsNotification, (notice: ResultsNotice) => this.record(this.notices, notice));
+    }
+
+    static async start(): Promise<Client> {
+        if (!existsSync(bundle)) {
+            throw new Error('dist/server.cjs is missing: run `npm run build` first');
+        }
+        const server = spawn(process.execPath, [bundle, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
+        const connection = createProtocolConnection(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin));
+        connection.listen();
+        const { capabilities } = await connection.sendRequest(InitializeRequest.type, { processId: process.pid, rootUri: null, capabilities: {} });
+        const client = new Client(connection, server, capabilities);
+        await connection.sendNotification(InitializedNotification.type, {});
+        return client;
+    }
+
+    async stop(): Promise<number | null> {
+        const exit = new Promise<number | null>(resolve => this.process.once('exit', resolve));
+        await this.connection.sendRequest(ShutdownRequest.type);
+        await this.connection.sendNotification(ExitNotification.type);
+        const code = await exit;
+        this.connection.dispose();
+        return code;
+    }
+
+    open(uri: string, text: string, version = 1): Promise<void> {
+        return this.connection.sendNotification(DidOpenTextDocumentNotification.type, { textDocument: { uri, languageId: 'padstone', version, text } });
+    }
+
+    change(uri: string, version: number, ...contentChanges: TextDocumentContentChangeEvent[]): Promise<void> {
+        return this.connection.sendNotification(DidChangeTextDocumentNotification.type, { textDocument: { uri, version }, contentChanges });
+    }
+
+    close(uri: string): Promise<void> {
+        return this.connection.sendNotification(DidCloseTextDocumentNotification.type, { textDocument: { uri } });
+    }
+
+    async hints(uri: string): Promise<InlayHint[]> {
+        const range = { start: { line: 0, character: 0 }, end: { line: 100_000, character: 0 } };
+        return await this.connection.sendRequest(InlayHintRequest.type, { textDocument: { uri }, range }) ?? [];
+    }
+
+    /** Hints as `line: label`, lines from 0. */
+    async hintLabels(uri: string): Promise<string[]> {
+        return (await this.hints(uri)).map(({ position, label }) => `${position.line}: ${String(label)}`);
+    }
+
+    diagnosticsOf(uri: string, version: number): Promise<PublishDiagnosticsParams> {
+        return this.when(() => this.diagnostics.find(params => params.uri === uri && params.version === version));
+    }
+
+    noticeOf(uri: string, version: number): Promise<ResultsNotice> {
+        return this.when(() => this.notices.find(notice => notice.uri === uri && notice.version === version));
+    }
+
+    /** What the server has sent, or will have. */
+    when<T>(find: () => T | undefined): Promise<T> {
+        return new Promise(resolve => {
+            const look = (): void => {
+                const found = find();
+                if (found !== undefined) {
+                    this.waiters.delete(look);
+                    resolve(found);
+                }
+            };
+            this.waiters.add(look);
+            look();
+        });
+    }
+
+    private record<T>(list: T[], item: T): void {
+        list.push(item);
+        [...this.waiters].forEach(look => look());
+    }
+}
