@@ -2,98 +2,87 @@
 import type { Finding, Load, Member, Model, Support } from '../../../language/src/model.js';
 import type { Parameters } from '../catalog/parameters.js';
 import type { Actions } from './actions.js';
-import type { ElasticProperties, PropertiesOf } from './elastic.js';
+import type { PropertiesOf } from './elastic.js';
+import { connectedGroups } from './groups.js';
 import type { Piece } from './mesh.js';
-import { loadProblems, materialProblems, sectionProblems, sizeProblems, stationOnCarrier, supportProblems } from './problems.js';
-import { segmentsOf, type Segments } from './segments.js';
-import { solveGroup, type Group } from './solve-group.js';
+import { cutProblems, loadProblems, materialProblems, problem, sectionProblems, sizeProblems, stationOnCarrier, supportProblems, type Problem } from './problems.js';
+import { segmentsOf } from './segments.js';
+import { solveGroup, type GroupActions } from './solve-group.js';
 import { spansOf } from './spans.js';
 import { stretchesOf } from './unit-cases.js';
 
 /** Never throws on bad input: members that cannot be analysed are named in the findings and have no actions. */
 export function analyse(model: Model, properties: PropertiesOf, parameters: Parameters): Actions {
-    const outcomes = connectedGroups(model.members).map((members) => {
-        const { group, findings } = groupOf(members, model, properties);
-        const solved = group ? solveGroup(group, parameters) : { cases: [], members: [], findings };
-        const actions = solved.members.length > 0 ? solved : { ...solved, findings: withFollowers(members, solved.findings) };
-        return actions;
+    const byName = new Map<string, Member>();
+    for (const member of model.members) if (!byName.has(member.name)) byName.set(member.name, member);
+    const loads = new Map<string, Load[]>();
+    for (const load of model.loads) loads.set(load.member, [...loads.get(load.member) ?? [], load]);
+
+    const outcomes = connectedGroups(model.members, byName).map((members): GroupActions & { readonly findings: readonly Finding[] } => {
+        const drafts = members.map((member) => draftOf(member, loads.get(member.name) ?? [], byName, properties));
+        const problems = drafts.flatMap((draft) => draft.problems);
+        const bodies = drafts.flatMap(({ body }) => (body ? [body] : []));
+        const solved = problems.length === 0
+            ? solveGroup({ pieces: bodies.map((body) => pieceOf(body, bodies)), equation: model.job.combinations }, parameters)
+            : { cases: [], members: [], problems };
+        return { ...solved, findings: findingsOf(members, solved.problems) };
     });
     return {
         cases: outcomes.flatMap(({ cases }) => cases),
-        members: outcomes.flatMap(({ members }) => members),
+        members: outcomes.flatMap((outcome) => outcome.members),
         findings: outcomes.flatMap(({ findings }) => findings)
     };
 }
 
-/** Members joined by resting on each other, in the order of the file. */
-export function connectedGroups(members: readonly Member[]): Member[][] {
-    const group = new Map<Member, Member[]>(members.map((member) => [member, [member]]));
-    for (const member of members) {
-        for (const support of member.supports) {
-            const carrier = support.kind === 'member' ? members.find(({ name }) => name === support.on) : undefined;
-            if (!carrier || group.get(carrier) === group.get(member)) continue;
-            const joined = [...group.get(member)!, ...group.get(carrier)!];
-            for (const one of joined) group.set(one, joined);
-        }
+/** A piece before it is known what rests on it. */
+type Body = Omit<Piece, 'bearers' | 'places'>;
+
+function draftOf(
+    member: Member, loads: readonly Load[], byName: ReadonlyMap<string, Member>, properties: PropertiesOf
+): { readonly body?: Body; readonly problems: readonly Problem[] } {
+    if (byName.get(member.name) !== member) {
+        return { problems: [problem(member, 'duplicate-name', `${member.name} has no results: another member has its name`, member.nameSource)] };
     }
-    const unique = [...new Set(group.values())];
-    return unique.map((list) => members.filter((member) => list.includes(member)));
+    const { section } = member;
+    const sizes = [...sizeProblems(member), ...cutProblems(member)];
+    if (sizes.length > 0 || section.shape !== 'rectangle') return { problems: sizes };
+    const elastic = properties(member);
+    const { segments, gone } = segmentsOf(member, section);
+    const problems = [
+        ...materialProblems(member, elastic),
+        ...sectionProblems(member, gone),
+        ...supportProblems(member, byName),
+        ...loadProblems(member, loads)
+    ];
+    return elastic ? { body: { member, section, elastic, segments, loads }, problems } : { problems };
 }
 
-interface Sound { readonly elastic: ElasticProperties; readonly segments: Segments }
-
-function groupOf(members: readonly Member[], model: Model, properties: PropertiesOf): { readonly group?: Group; readonly findings: Finding[] } {
-    const findings: Finding[] = [];
-    const sound = new Map<Member, Sound>();
-    const loads = model.loads.filter((load) => members.some(({ name }) => name === load.member));
-    for (const member of members) {
-        const sizes = sizeProblems(member);
-        findings.push(...sizes);
-        if (sizes.length > 0 || member.section.shape !== 'rectangle') continue;
-        const elastic = properties(member);
-        const segments = segmentsOf(member, member.section, 1e-5 * member.length.value);
-        const problems = [
-            ...materialProblems(member, elastic),
-            ...sectionProblems(member, segments),
-            ...supportProblems(member, model),
-            ...loadProblems(member, loads.filter((load) => load.member === member.name))
-        ];
-        findings.push(...problems);
-        if (elastic && problems.length === 0) sound.set(member, { elastic, segments });
-    }
-    if (findings.length > 0) return { findings };
-    const pieces = members.map((member) => pieceOf(member, members, sound.get(member)!, loads));
-    return { group: { pieces, loads, equation: model.job.combinations }, findings };
-}
-
-function pieceOf(member: Member, members: readonly Member[], { elastic, segments }: Sound, loads: readonly Load[]): Piece {
-    const bearers = members.flatMap((other, piece) => other.supports.flatMap((support) =>
-        bearsOn(other, support, member) ? [{ piece, support, at: stationOnCarrier(support, member)! }] : []));
+function pieceOf(body: Body, bodies: readonly Body[]): Piece {
+    const { member, loads } = body;
+    const bearers = bodies.flatMap((other, piece) => other.member.supports.flatMap((support) =>
+        bearsOn(other.member, support, member) ? [{ piece, support, at: stationOnCarrier(support, member) ?? NaN }] : []));
     const heads = member.kind === 'post' ? bearers.map(({ at }) => at) : [];
     const ends = stretchesOf(member, spansOf(member, heads)).flatMap(({ from, to }) => [from, to]);
-    const places = loads.filter((load) => load.member === member.name).flatMap(({ point, line }) =>
-        point ? [point.at] : line ? [line.from, line.to] : []);
-    if (member.section.shape !== 'rectangle') throw new Error('sizeProblems lets only rectangles pass');
-    return { member, section: member.section, elastic, segments: segments.segments, loadPlaces: [...ends, ...places], bearers };
+    const places = loads.flatMap(({ point, line }) => (point ? [point.at] : line ? [line.from, line.to] : []));
+    return { ...body, bearers, places: [...ends, ...places] };
 }
 
-/** A post's upper supports hold it sideways only: nothing rests there. */
+/** A post's upper supports hold it sideways only: it does not rest there. */
 function bearsOn(member: Member, support: Support, carrier: Member): boolean {
     if (support.kind !== 'member' || support.on !== carrier.name) return false;
     return member.kind === 'beam' || member.supports.every(({ at }) => support.at.value <= at.value);
 }
 
-/** Members that are sound themselves but have no results because they are joined to one that is not. */
-function withFollowers(members: readonly Member[], findings: readonly Finding[]): Finding[] {
-    const culprits = members.filter((member) => findings.some(({ message }) => message.startsWith(`${member.name} `)));
-    const first = findings[0];
+/** What is wrong; and that members joined to unsound ones have no results either. */
+function findingsOf(members: readonly Member[], problems: readonly Problem[]): Finding[] {
+    const [first] = problems;
     if (!first) return [];
-    const followers = members.filter((member) => !culprits.includes(member)).map((member): Finding => ({
+    const joined = members.filter((member) => !problems.some((one) => one.member === member)).map((member): Finding => ({
         severity: 'warning',
         code: 'joined-to-unsound',
-        message: `${member.name} has no results: it is joined to ${culprits[0]?.name ?? 'a member'} that has none`,
+        message: `${member.name} has no results: it is joined to ${first.member.name}, which has none`,
         source: member.nameSource,
-        related: [{ message: first.message, source: first.source }]
+        related: [{ message: first.finding.message, source: first.finding.source }]
     }));
-    return [...findings, ...followers];
+    return [...problems.map(({ finding }) => finding), ...joined];
 }

@@ -1,26 +1,30 @@
 /** Says in words what can move because nothing holds it. */
-import type { Finding } from '../../../language/src/model.js';
-import { nodeAt, type Mesh, type PieceMesh } from './mesh.js';
+import type { Member } from '../../../language/src/model.js';
+import type { Mesh, PieceMesh } from './mesh.js';
+import { problem, type Problem } from './problems.js';
 import { supportsInOrder } from './spans.js';
 
-/** One finding a culprit; `motions` are free displacements by degree of freedom, of which the solver found each by itself. */
-export function mechanismFindings(mesh: Mesh, motions: readonly Float64Array[]): Finding[] {
-    const found = new Map<string, Finding>();
-    for (const motion of motions) {
-        const moving = mesh.pieces.filter((piece) => moves(piece, motion));
-        const loose = moving.filter(({ piece: { member } }) => holdPlaces(member) <= 1);
-        const findings = loose.length > 0
-            ? loose.map(({ piece: { member } }) => tell(member.name, member.nameSource, loosely(member)))
-            : [tell(names(moving), moving[0]!.piece.member.nameSource, together(moving))];
-        for (const finding of findings) found.set(finding.message, finding);
-    }
-    return [...found.values()];
+/** `motions` are displacements without resistance, by degree of freedom, as the solver found them. */
+export function mechanismProblems(mesh: Mesh, motions: readonly Float64Array[]): Problem[] {
+    const problems = motions.flatMap((motion) => {
+        const moving = mesh.pieces.filter((piece) => moves(piece, motion)).map(({ piece: { member } }) => member);
+        // Whoever rests on a loose member moves with it, but is not to blame.
+        const loose = moving.filter((member) => new Set(member.supports.map(({ at }) => at.value)).size <= 1);
+        return loose.length > 0 ? loose.map((member) => mechanism(member, loosely(member))) : moving.map((member) => mechanism(member, together(moving)));
+    });
+    return problems.filter(({ finding }, i) => problems.findIndex((other) => other.finding.message === finding.message) === i);
 }
 
-type Member = PieceMesh['piece']['member'];
+/** Members that rest on each other at one place: the force between them has no end. */
+export function circleProblems(mesh: Mesh): Problem[] {
+    return mesh.circles.map((index) => {
+        const { member } = mesh.pieces[index]!.piece;
+        return mechanism(member, `${member.name} rests, at one place, on what rests on it: they cannot carry each other`);
+    });
+}
 
-function holdPlaces(member: Member): number {
-    return new Set(member.supports.map((support) => support.at.value)).size;
+function mechanism(member: Member, message: string): Problem {
+    return problem(member, 'mechanism', message, member.nameSource);
 }
 
 function loosely(member: Member): string {
@@ -30,23 +34,13 @@ function loosely(member: Member): string {
     return `${member.name} can rotate about ${support.on}: nothing holds its other end`;
 }
 
-function together(moving: readonly PieceMesh[]): string {
-    if (moving.length === 1) return `${names(moving)} can move: its supports do not hold it in every direction`;
-    return `${names(moving)} rest on each other and nothing else holds them: they can move together`;
+function together(moving: readonly Member[]): string {
+    const list = moving.map(({ name }) => name);
+    if (list.length === 1) return `${list[0]} can move: its supports do not hold it in every direction`;
+    return `${list.slice(0, -1).join(', ')} and ${list.at(-1)} rest on each other and nothing else holds them`;
 }
 
-function names(pieces: readonly PieceMesh[]): string {
-    const list = pieces.map(({ piece }) => piece.member.name);
-    return list.length < 2 ? list.join('') : `${list.slice(0, -1).join(', ')} and ${list.at(-1)}`;
-}
-
-function moves({ nodes, piece: { member } }: PieceMesh, motion: Float64Array): boolean {
-    // The dof that stands for a shared movement is the carrier's: a turn shows only in what it moves.
-    const ends = [0, member.length.value].map((x) => nodes[nodeAt(nodes, x)]!);
+function moves({ nodes }: PieceMesh, motion: Float64Array): boolean {
     const greatest = motion.reduce((max, value) => Math.max(max, Math.abs(value)), 0);
-    return ends.some(({ u, v, r }) => [u, v, r].some((dof) => Math.abs(motion[dof]!) > 1e-6 * greatest));
-}
-
-function tell(_subject: string, source: Finding['source'], message: string): Finding {
-    return { severity: 'error', code: 'mechanism', message, source };
+    return nodes.some(({ u, v, r }) => [u, v, r].some((dof) => Math.abs(motion[dof]!) > 1e-6 * greatest));
 }

@@ -6,12 +6,11 @@
  * - a beam is held along the horizontal at its first support only, so that no arching arises (`pinned` and `fixed` say otherwise);
  * - a post stands on its lowest support, is held sideways at every support, and at its head by the member that rests there.
  */
-import type { Member, RectangularSection, Support } from '../../../language/src/model.js';
+import type { Load, Member, RectangularSection, Support } from '../../../language/src/model.js';
 import type { Segment } from './actions.js';
 import type { ElasticProperties } from './elastic.js';
 import { rectangleStiffness, stiffnessMatrix, type Stiffness } from './element.js';
 import { springBlock, type Block } from './solver/system.js';
-import { supportsInOrder } from './spans.js';
 
 /** A sound member with all that the analysis needs of it. */
 export interface Piece {
@@ -19,8 +18,9 @@ export interface Piece {
     readonly section: RectangularSection;
     readonly elastic: ElasticProperties;
     readonly segments: readonly Segment[];
+    readonly loads: readonly Load[];
     /** Stations where loads, or parts of them, begin and end or stand. */
-    readonly loadPlaces: readonly number[];
+    readonly places: readonly number[];
     /** Members that rest on this one: index in the group and station here. */
     readonly bearers: readonly { readonly piece: number; readonly support: Support; readonly at: number }[];
 }
@@ -35,7 +35,14 @@ export interface Element extends Stiffness {
     readonly dofs: readonly number[];
 }
 
-export interface PieceMesh { readonly piece: Piece; readonly nodes: readonly Node[]; readonly elements: readonly Element[] }
+export interface PieceMesh {
+    readonly piece: Piece;
+    readonly nodes: readonly Node[];
+    readonly elements: readonly Element[];
+    /** Nodes of the member's supports and of its bearers, in their order. */
+    readonly supportNodes: readonly number[];
+    readonly bearerNodes: readonly number[];
+}
 
 export interface Mesh {
     readonly pieces: readonly PieceMesh[];
@@ -43,6 +50,8 @@ export interface Mesh {
     readonly size: number;
     readonly held: Uint8Array;
     readonly blocks: readonly Block[];
+    /** Pieces that rest, at one and the same place, on something that rests on them. */
+    readonly circles: readonly number[];
 }
 
 /** Places nearer than this are one node, mm. */
@@ -75,9 +84,12 @@ export function meshOf(pieces: readonly Piece[]): Mesh {
     const dofAt = (piece: number, x: number, component: number): number => {
         return offsets[piece]! + 3 * nodeAt(places[piece]!, x) + component;
     };
+    const circles: number[] = [];
     pieces.forEach(({ bearers }, carrier) => {
         for (const { piece, support, at } of bearers) {
-            lead[root(dofAt(piece, support.at.value, 1))] = root(dofAt(carrier, at, 1));
+            const [upper, lower] = [root(dofAt(piece, support.at.value, 1)), root(dofAt(carrier, at, 1))];
+            if (upper === lower) circles.push(carrier);
+            lead[upper] = lower;
         }
     });
 
@@ -86,23 +98,28 @@ export function meshOf(pieces: readonly Piece[]): Mesh {
             const dof = offsets[i]! + 3 * n;
             return { x, u: root(dof), v: root(dof + 1), r: root(dof + 2) };
         });
-        return { piece, nodes, elements: elementsOf(piece, nodes) };
+        return {
+            piece, nodes,
+            elements: elementsOf(piece, nodes),
+            supportNodes: piece.member.supports.map((support) => nodeAt(nodes, support.at.value)),
+            bearerNodes: piece.bearers.map(({ at }) => nodeAt(nodes, at))
+        };
     });
     const held = new Uint8Array(size);
     for (let dof = 0; dof < size; dof++) if (root(dof) !== dof) held[dof] = 1;
     const blocks = meshes.flatMap(({ elements }) =>
         elements.map((element): Block => ({ dofs: element.dofs, matrix: stiffnessMatrix(element) })));
     for (const mesh of meshes) blocks.push(...hold(mesh, held));
-    return { pieces: meshes, size, held, blocks };
+    return { pieces: meshes, size, held, blocks, circles };
 }
 
-function nodePlaces({ member, segments, loadPlaces, bearers }: Piece): { readonly x: number }[] {
+function nodePlaces({ member, segments, places: loaded, bearers }: Piece): { readonly x: number }[] {
     const length = member.length.value;
     const all = [
         ...member.supports.map((support) => support.at.value),
         ...bearers.map(({ at }) => at),
         ...segments.map((segment) => segment.from),
-        ...loadPlaces
+        ...loaded
     ].sort((a, b) => a - b);
     const gap = tolerance(member);
     const places = [0];
@@ -131,20 +148,22 @@ function elementsOf({ member, segments, elastic }: Piece, nodes: readonly Node[]
 }
 
 /** Marks what the supports hold; returns the springs. */
-function hold({ piece, nodes }: PieceMesh, held: Uint8Array): Block[] {
-    const { member, bearers } = piece;
+function hold({ piece: { member }, nodes, supportNodes, bearerNodes }: PieceMesh, held: Uint8Array): Block[] {
     const springs: Block[] = [];
     const post = member.kind === 'post';
-    const pinned = member.supports.some((support) => support.kind === 'pinned' || support.kind === 'fixed');
-    supportsInOrder(member).forEach((support, i) => {
-        const node = nodes[nodeAt(nodes, support.at.value)]!;
-        const whole = support.kind === 'pinned' || support.kind === 'fixed';
-        if (whole || (post ? true : i === 0 && !pinned)) held[node.u] = 1;
-        if (support.kind === 'fixed') held[node.r] = 1;
-        if (whole || (support.kind === 'wall' && carries(member, support))) held[node.v] = 1;
-        if (support.kind === 'spring' && carries(member, support)) springs.push(springBlock(support.stiffness?.value ?? 0, node.v));
+    const pinned = member.supports.some(({ kind }) => kind === 'pinned' || kind === 'fixed');
+    const first = Math.min(...supportNodes);
+    member.supports.forEach((support, i) => {
+        const { kind, stiffness } = support;
+        const { u, v, r } = nodes[supportNodes[i]!]!;
+        const whole = kind === 'pinned' || kind === 'fixed';
+        if (whole || post || (supportNodes[i] === first && !pinned)) held[u] = 1;
+        if (kind === 'fixed') held[r] = 1;
+        if (!carries(member, support)) return;
+        if (whole || kind === 'wall') held[v] = 1;
+        if (kind === 'spring') springs.push(springBlock(stiffness?.value ?? 0, v));
     });
-    if (post) for (const { at } of bearers) held[nodes[nodeAt(nodes, at)]!.u] = 1;
+    if (post) for (const node of bearerNodes) held[nodes[node]!.u] = 1;
     return springs;
 }
 

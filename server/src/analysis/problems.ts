@@ -1,7 +1,18 @@
-/** Input that cannot be analysed, said by name and place. Evaluation reports most of it first; nothing here relies on that. */
-import type { Finding, Given, Load, Member, Model, SourceRef } from '../../../language/src/model.js';
+/** Input that cannot be analysed, by member and place. Evaluation reports most of it first; nothing here relies on that. */
+import type { Finding, Given, Load, Member, Severity, SourceRef, Support } from '../../../language/src/model.js';
 import type { ElasticProperties } from './elastic.js';
-import type { Segments } from './segments.js';
+import type { Gone } from './segments.js';
+
+/** Why a member has no results. */
+export interface Problem { readonly member: Member; readonly finding: Finding }
+
+export function problem(member: Member, code: string, message: string, source: SourceRef, severity: Severity = 'error'): Problem {
+    return { member, finding: { severity, code, message, source } };
+}
+
+function noResults(member: Member, code: string, reason: string, source: SourceRef, severity?: Severity): Problem {
+    return problem(member, code, `${member.name} has no results: ${reason}`, source, severity);
+}
 
 /** Beyond this a number is a slip of the pen and would drown the rest in rounding. */
 const greatest = 1e12;
@@ -10,84 +21,96 @@ export function isUsable(value: number): boolean {
     return Number.isFinite(value) && Math.abs(value) <= greatest;
 }
 
-function error(code: string, message: string, source: SourceRef): Finding {
-    return { severity: 'error', code, message, source };
+function isSize(value: number | undefined): value is number {
+    return value !== undefined && isUsable(value) && value > 1e-6;
 }
 
-/** Sizes that are not sizes. */
-export function sizeProblems(member: Member): Finding[] {
-    const positive = (what: string, given: Given): Finding[] =>
-        isUsable(given.value) && given.value > 0 ? [] : [error('bad-size', `${member.name} has no results: its ${what} is not a positive size`, given.source)];
+/** Sizes that are not sizes, and sections that this version does not compute. */
+export function sizeProblems(member: Member): Problem[] {
     const { section } = member;
     if (section.shape !== 'rectangle') {
-        return [{
-            severity: 'warning', code: 'not-computed',
-            message: `${member.name} has no results: its section (${section.designation}) is not computed by this version`,
-            source: section.source
-        }];
+        return [noResults(member, 'not-computed', `its section (${section.designation}) is not computed by this version`, section.source, 'warning')];
     }
-    const slope = Number.isFinite(member.slope) && Math.abs(member.slope) <= Math.PI / 2
-        ? [] : [error('bad-slope', `${member.name} has no results: it slopes more than upright`, member.source)];
-    return [...positive('length', member.length), ...positive('breadth', section.breadth), ...positive('depth', section.depth), ...slope];
+    const sizes: [string, Given][] = [['length', member.length], ['breadth', section.breadth], ['depth', section.depth]];
+    const problems = sizes.filter(([, { value }]) => !isSize(value)).map(([what, { source }]) =>
+        noResults(member, 'bad-size', `its ${what} is not a positive size`, source));
+    if (!(Math.abs(member.slope) <= Math.PI / 2)) problems.push(noResults(member, 'bad-slope', 'its slope is not between level and upright', member.source));
+    if (member.precamber && !isUsable(member.precamber.value)) problems.push(noResults(member, 'bad-size', 'its precamber is not a size', member.precamber.source));
+    return problems;
 }
 
-export function materialProblems(member: Member, elastic: ElasticProperties | undefined): Finding[] {
-    const sound = elastic && [elastic.E, elastic.G, elastic.density].every((value) => isUsable(value) && value > 0) && isUsable(elastic.kdef) && elastic.kdef >= 0;
-    return sound ? [] : [error('no-elastic-properties', `${member.name} has no results: the stiffness of its material ${member.material} is not known`, member.source)];
+export function materialProblems(member: Member, elastic: ElasticProperties | undefined): Problem[] {
+    if (!elastic) return [noResults(member, 'no-elastic-properties', `the stiffness of its material ${member.material} is not known`, member.source, 'warning')];
+    const { E, G, density, kdef } = elastic;
+    const sound = [E, G, density].every(isSize) && isUsable(kdef) && kdef >= 0;
+    return sound ? [] : [noResults(member, 'no-elastic-properties', `the stiffness or density of its material ${member.material} is not a positive number`, member.source)];
 }
 
-export function sectionProblems(member: Member, { gone }: Segments): Finding[] {
-    return gone.map(({ from, to, source }) =>
-        error('no-section-left', `${member.name} has no section left between ${metres(from)} and ${metres(to)}: the losses and notches there take all of it`, source));
+export function cutProblems(member: Member): Problem[] {
+    return [...member.losses, ...member.notches].flatMap((cut) => {
+        const depths = 'faces' in cut ? Object.values(cut.faces) : [cut.depth];
+        const sound = isUsable(cut.from.value) && isUsable(cut.to.value) && cut.from.value <= cut.to.value
+            && depths.every(({ value }) => isUsable(value) && value >= 0);
+        return sound ? [] : [noResults(member, 'bad-size', 'a loss or notch has a size that is none', cut.source)];
+    });
 }
 
-export function supportProblems(member: Member, model: Model): Finding[] {
-    if (member.supports.length === 0) return [error('mechanism', `${member.name} is held nowhere: it has no support`, member.nameSource)];
-    const length = member.length.value;
-    const findings: Finding[] = [];
+export function sectionProblems(member: Member, gone: readonly Gone[]): Problem[] {
+    return gone.map(({ from, to, source }) => problem(member, 'no-section-left',
+        `${member.name} has no section left between ${metres(from)} and ${metres(to)}: the losses and notches there take all of it`, source));
+}
+
+/** `byName` finds the member that another rests on. */
+export function supportProblems(member: Member, byName: ReadonlyMap<string, Member>): Problem[] {
+    if (member.supports.length === 0) {
+        return [problem(member, 'mechanism', `${member.name} is held nowhere: it has no support`, member.nameSource)];
+    }
     const firm: number[] = [];
-    for (const support of member.supports) {
-        const at = support.at.value;
-        if (!within(at, length)) findings.push(error('support-outside', `${member.name} has no results: its support on ${support.on} at ${metres(at)} is not on its length of ${metres(length)}`, support.at.source));
-        if (support.kind === 'spring' && !(support.stiffness && isUsable(support.stiffness.value) && support.stiffness.value > 0)) {
-            findings.push(error('bad-spring', `${member.name} has no results: its spring at ${metres(at)} has no stiffness`, support.source));
+    return member.supports.flatMap((support) => {
+        const problems = placeProblems(member, support);
+        if (support.kind === 'spring' && !isSize(support.stiffness?.value)) {
+            problems.push(noResults(member, 'bad-spring', `its spring at ${metres(support.at.value)} has no stiffness`, support.source));
         }
-        if (support.kind === 'member') findings.push(...carrierProblems(member, support, model));
+        if (support.kind === 'member') problems.push(...carrierProblems(member, support, byName.get(support.on)));
         if (support.kind === 'wall' || support.kind === 'member') {
-            if (firm.some((other) => Math.abs(other - at) < 1e-4 * length)) {
-                findings.push(error('two-supports', `${member.name} has two supports at ${metres(at)}: they cannot share a load that is not known between them`, support.source));
+            const at = support.at.value;
+            if (firm.some((other) => Math.abs(other - at) < 1e-4 * member.length.value)) {
+                problems.push(noResults(member, 'two-supports', `two supports at ${metres(at)} share a load in a way that is not known`, support.source));
             }
             firm.push(at);
         }
-    }
-    return findings;
+        return problems;
+    });
 }
 
-function carrierProblems(member: Member, support: Member['supports'][number], model: Model): Finding[] {
-    const carrier = model.members.find(({ name }) => name === support.on);
-    if (!carrier) return [error('no-carrier', `${member.name} has no results: it rests on ${support.on}, which has none`, support.source)];
-    if (carrier === member) return [error('rests-on-itself', `${member.name} cannot rest on itself`, support.source)];
+function placeProblems(member: Member, { at, on }: Support): Problem[] {
+    if (within(at.value, member.length.value)) return [];
+    return [noResults(member, 'support-outside', `its support on ${on} at ${metres(at.value)} is outside its length of ${metres(member.length.value)}`, at.source)];
+}
+
+function carrierProblems(member: Member, support: Support, carrier: Member | undefined): Problem[] {
+    if (!carrier) return [noResults(member, 'no-carrier', `it rests on ${support.on}, which has none`, support.source)];
+    if (carrier === member) return [noResults(member, 'rests-on-itself', 'it cannot rest on itself', support.source)];
     const at = stationOnCarrier(support, carrier);
-    if (at === undefined) return [error('no-crossing-place', `${member.name} has no results: where it crosses ${carrier.name} is not said`, support.source)];
-    if (!within(at, carrier.length.value)) {
-        return [error('support-outside', `${member.name} has no results: it crosses ${carrier.name} at ${metres(at)}, outside its length of ${metres(carrier.length.value)}`, support.source)];
-    }
-    return [];
+    if (at === undefined) return [noResults(member, 'no-crossing-place', `where it crosses ${carrier.name} is not said`, support.source)];
+    if (within(at, carrier.length.value)) return [];
+    return [noResults(member, 'support-outside', `it crosses ${carrier.name} at ${metres(at)}, outside that member's length of ${metres(carrier.length.value)}`, support.source)];
 }
 
 /** On a post a member rests on its head unless said otherwise. */
-export function stationOnCarrier(support: Member['supports'][number], carrier: Member): number | undefined {
+export function stationOnCarrier(support: Support, carrier: Member): number | undefined {
     return support.stationOnCarrier?.value ?? (carrier.kind === 'post' ? carrier.length.value : undefined);
 }
 
-export function loadProblems(member: Member, loads: readonly Load[]): Finding[] {
+export function loadProblems(member: Member, loads: readonly Load[]): Problem[] {
     const length = member.length.value;
-    return loads.flatMap((load) => {
-        const places = load.point ? [load.point.at] : load.line ? [load.line.from, load.line.to] : [NaN];
-        const amount = load.point?.force ?? load.line?.perLength ?? NaN;
-        if (!isUsable(amount)) return [error('bad-load', `${member.name} has no results: the load ${load.name} is not a usable amount`, load.amount.source)];
-        if (places.every((x) => within(x, length)) && !(load.line && load.line.to < load.line.from)) return [];
-        return [error('load-outside', `${member.name} has no results: the load ${load.name} reaches beyond its length of ${metres(length)}`, load.source)];
+    return loads.flatMap(({ name, point, line, amount, source }) => {
+        const places = point ? [point.at] : line ? [line.from, line.to] : [NaN];
+        if (!isUsable(point?.force ?? line?.perLength ?? NaN)) {
+            return [noResults(member, 'bad-load', `the load ${name} is not a usable amount`, amount.source)];
+        }
+        if (places.every((x) => within(x, length)) && !(line && line.to < line.from)) return [];
+        return [noResults(member, 'load-outside', `the load ${name} reaches beyond its length of ${metres(length)}`, source)];
     });
 }
 

@@ -4,8 +4,8 @@ import type { Parameters } from '../catalog/parameters.js';
 import type { Range, SupportActions, UnitCase } from './actions.js';
 import { equilibriumRules, type Combine, type Relevant, type Rule } from './combinations.js';
 import type { Scale } from './effects.js';
-import { carries, nodeAt, type Mesh } from './mesh.js';
-import { combined, place } from './placement.js';
+import { carries, type Mesh } from './mesh.js';
+import { combined, extremes } from './placement.js';
 import type { Part } from './unit-cases.js';
 import type { UnitSolution, UnitSolutions } from './unit-solutions.js';
 
@@ -24,11 +24,17 @@ export interface ReactionContext {
 
 /** Upward force on a member at a node, from its support there: what it needs itself and what rests on it there. */
 function upwardAt(mesh: Mesh, solution: UnitSolution, piece: number, node: number): number {
-    const { nodes, piece: { bearers } } = mesh.pieces[piece]!;
-    return bearers.reduce((sum, bearer) => {
-        if (nodeAt(nodes, bearer.at) !== node) return sum;
-        return sum + upwardAt(mesh, solution, bearer.piece, nodeAt(mesh.pieces[bearer.piece]!.nodes, bearer.support.at.value));
-    }, solution.holds[piece]![node]!.up);
+    const { bearerNodes, piece: { bearers } } = mesh.pieces[piece]!;
+    let sum = solution.holds[piece]![node]!.up;
+    bearers.forEach((bearer, i) => {
+        if (bearerNodes[i] === node) sum += upwardAt(mesh, solution, bearer.piece, nodeOf(mesh, bearer.piece, bearer.support));
+    });
+    return sum;
+}
+
+function nodeOf(mesh: Mesh, piece: number, support: Support): number {
+    const { piece: { member }, supportNodes } = mesh.pieces[piece]!;
+    return supportNodes[member.supports.indexOf(support)]!;
 }
 
 /**
@@ -63,18 +69,18 @@ export function crossingActions(context: ReactionContext, piece: number): Suppor
 
 /** Supports at the same node that carry vertically, the ones with a bearing first. */
 function companions(mesh: Mesh, piece: number, support: Support): Support[] {
-    const { nodes, piece: { member } } = mesh.pieces[piece]!;
-    const node = nodeAt(nodes, support.at.value);
+    const { supportNodes, piece: { member } } = mesh.pieces[piece]!;
+    const node = nodeOf(mesh, piece, support);
     const bare = ({ kind }: Support): number => (kind === 'pinned' || kind === 'fixed' ? 1 : 0);
     return member.supports
-        .filter((other) => carries(member, other) && nodeAt(nodes, other.at.value) === node)
+        .filter((other, i) => supportNodes[i] === node && carries(member, other))
         .sort((a, b) => bare(a) - bare(b));
 }
 
 function reaction(context: ReactionContext, piece: number, support: Support, name: string): SupportActions {
     const { mesh, cases, parts, solutions, scales, rules, combine, relevant, parameters } = context;
-    const { nodes, piece: { member } } = mesh.pieces[piece]!;
-    const node = nodeAt(nodes, support.at.value);
+    const { member } = mesh.pieces[piece]!.piece;
+    const node = nodeOf(mesh, piece, support);
     const share = carries(member, support) ? shareOf(companions(mesh, piece, support), support) : 0;
     const up = (solution: UnitSolution): number => share * upwardAt(mesh, solution, piece, node);
     const right = (solution: UnitSolution): number => solution.holds[piece]![node]!.right;
@@ -103,8 +109,8 @@ function reactionStates(cases: readonly UnitCase[], units: Float64Array, rules: 
     const permanent = cases.reduce((sum, { id, permanent: lasts }) => sum + (lasts ? units[id]! : 0), 0);
     const states = new Map<SupportActions['states'][number]['combination'], number>();
     for (const rule of rules) {
-        const { most, least } = place(rule, units, 0);
-        for (const choice of [most, least]) states.set(combine(rule, choice.present), combined(rule, choice, permanent, units, 0));
+        const { most, least } = extremes(rule, units, 0);
+        for (const present of [most, least]) states.set(combine(rule, present), combined(rule, present, permanent, units, 0));
     }
     return [...states].map(([combination, R]) => ({ combination, R }));
 }
@@ -124,5 +130,5 @@ function equilibriumMin(
         const R = ofParts[i]!;
         permanent += R * (R > 0 ? parameters.gammaGequilibriumFavourable : parameters.gammaGequilibrium);
     });
-    return Math.min(...rules.map((rule) => combined(rule, place(rule, units, 0).least, permanent, units, 0)));
+    return Math.min(...rules.map((rule) => combined(rule, extremes(rule, units, 0).least, permanent, units, 0)));
 }

@@ -1,6 +1,7 @@
 /** Runs of a member with one residual rectangle: losses and notches taken off the whole section. */
 import type { Face, Member, RectangularSection, SourceRef } from '../../../language/src/model.js';
 import type { Segment } from './actions.js';
+import { tolerance } from './mesh.js';
 
 interface Cut { readonly from: number; readonly to: number; readonly faces: Readonly<Partial<Record<Face, number>>>; readonly source: SourceRef }
 
@@ -10,13 +11,14 @@ export interface Gone { readonly from: number; readonly to: number; readonly sou
 export interface Segments { readonly segments: readonly Segment[]; readonly gone: readonly Gone[] }
 
 /** Where zones overlap, the deepest cut of each face counts. A notch is a loss of depth on its face. */
-export function segmentsOf(member: Member, section: RectangularSection, tolerance: number): Segments {
+export function segmentsOf(member: Member, section: RectangularSection): Segments {
     const length = member.length.value;
+    const gap = tolerance(member);
     const cuts = cutsOf(member);
     const ends = [0, length];
-    for (const { from, to } of cuts) for (const x of [from, to]) if (x > tolerance && x < length - tolerance) ends.push(x);
+    for (const { from, to } of cuts) for (const x of [from, to]) if (x > gap && x < length - gap) ends.push(x);
     ends.sort((a, b) => a - b);
-    const places = ends.filter((x, i) => i === 0 || x - ends[i - 1]! > tolerance);
+    const places = ends.filter((x, i) => i === 0 || x - ends[i - 1]! > gap);
 
     const segments: Segment[] = [];
     const gone: Gone[] = [];

@@ -1,12 +1,14 @@
 /** One connected group of members, from its pieces to their actions. Pure: the same group gives the same outcome. */
-import type { Finding, Job, Load } from '../../../language/src/model.js';
+import type { Job } from '../../../language/src/model.js';
 import type { Parameters } from '../catalog/parameters.js';
 import type { MemberActions, UnitCase } from './actions.js';
 import { characteristicRules, combiner, creepRules, quasiPermanentRules, ultimateRules, type Relevant } from './combinations.js';
-import { sags } from './deflections.js';
+import { deflectionsOf } from './deflections.js';
 import { effectsAt, scaleOf, type Scale } from './effects.js';
-import { mechanismFindings } from './mechanisms.js';
+import { circleProblems, mechanismProblems } from './mechanisms.js';
 import { meshOf, tolerance, type Mesh, type Piece } from './mesh.js';
+import { balanceProblems } from './balance.js';
+import type { Problem } from './problems.js';
 import { crossingActions, supportActions } from './reactions.js';
 import { factorise } from './solver/system.js';
 import { deflectionSpansOf, spansOf } from './spans.js';
@@ -16,26 +18,33 @@ import { solveUnitCases, type UnitSolutions } from './unit-solutions.js';
 
 export interface Group {
     readonly pieces: readonly Piece[];
-    readonly loads: readonly Load[];
     readonly equation: Job['combinations'];
 }
 
 export interface GroupActions {
     readonly cases: readonly UnitCase[];
     readonly members: readonly MemberActions[];
-    readonly findings: readonly Finding[];
+    /** Why there are no actions, where there are none. */
+    readonly problems: readonly Problem[];
 }
 
 export function solveGroup(group: Group, parameters: Parameters): GroupActions {
     const mesh = meshOf(group.pieces);
+    if (mesh.circles.length > 0) return unsolved(circleProblems(mesh));
     const system = factorise(mesh.size, mesh.held, mesh.blocks);
-    if (system.mechanisms.length > 0) return { cases: [], members: [], findings: mechanismFindings(mesh, system.mechanisms) };
+    if (system.mechanisms.length > 0) return unsolved(mechanismProblems(mesh, system.mechanisms));
     const stretches = group.pieces.map((piece) => stretchesOf(piece.member, spansOf(piece.member, headsOf(piece))));
-    const units = unitCases(mesh, group.loads, stretches, parameters);
+    const units = unitCases(mesh, stretches, parameters);
     const solutions = solveUnitCases(mesh, system, units);
+    const unbalanced = balanceProblems(mesh, solutions.ofCases);
+    if (unbalanced.length > 0) return unsolved(unbalanced);
     const scales = solutions.ofCases.map((solution) => scaleOf(mesh.pieces, solution));
     const members = group.pieces.map((_, index) => memberActions({ mesh, units, solutions, scales, group, parameters }, index));
-    return { cases: units.cases, members, findings: [] };
+    return { cases: units.cases, members, problems: [] };
+}
+
+function unsolved(problems: readonly Problem[]): GroupActions {
+    return { cases: [], members: [], problems };
 }
 
 /** Where a post is held sideways by what rests on it. */
@@ -57,7 +66,7 @@ function memberActions({ mesh, units, solutions, scales, group, parameters }: So
     const pieceMesh = mesh.pieces[index]!;
     const { piece } = pieceMesh;
     const { member, elastic } = piece;
-    const forced = new Set(parts.filter((part) => part.piece === index).flatMap((part) => part.points.map(({ node }) => node)));
+    const forced = parts.filter((part) => part.piece === index).flatMap((part) => part.points.map(({ node }) => node));
     const grid = gridOf(pieceMesh, jumpsOf(pieceMesh, forced));
     const coarse = effectsAt(index, grid, solutions.ofCases, scales);
     const relevant = relevance(coarse, parts, index);
@@ -68,14 +77,14 @@ function memberActions({ mesh, units, solutions, scales, group, parameters }: So
     const stations = stationsOf(pieceMesh, effects, permanentSum(effects, cases), rules, combine);
 
     const reactions = { mesh, cases, parts, solutions, scales, rules, combine, relevant, parameters };
-    const bending = {
+    const deflections = deflectionsOf({
         mesh: pieceMesh, index, cases, solutions: solutions.ofCases, scales, places, combine,
         spans: deflectionSpansOf(member, headsOf(piece))
-    };
+    });
     const camber = member.precamber?.value ?? 0;
-    const instant = sags(bending, characteristicRules(cases, relevant), 0);
-    const final = sags(bending, quasiPermanentRules(cases, relevant, elastic.kdef), camber);
-    const total = sags(bending, creepRules(cases, relevant, elastic.kdef), camber);
+    const instant = deflections(characteristicRules(cases, relevant), 0);
+    const final = deflections(quasiPermanentRules(cases, relevant, elastic.kdef), camber);
+    const total = deflections(creepRules(cases, relevant, elastic.kdef), camber);
     return {
         member: member.name,
         stage: null,

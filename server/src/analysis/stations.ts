@@ -1,9 +1,9 @@
 /** Stations of a member and the candidate states there. */
-import type { ActionState, DiagramPoint, Station, UnitCase } from './actions.js';
+import type { ActionState, Combination, DiagramPoint, Station, UnitCase } from './actions.js';
 import type { Combine, Rule } from './combinations.js';
 import type { Effects, Place } from './effects.js';
-import type { Node, PieceMesh } from './mesh.js';
-import { combined, place, type Placement } from './placement.js';
+import type { PieceMesh } from './mesh.js';
+import { combined, corners, extremes, placementKey } from './placement.js';
 
 /** Parts an element is looked at in, beside its ends. */
 const partsOfElement = 9;
@@ -19,13 +19,10 @@ export function gridOf({ elements }: PieceMesh, jumps: (node: number) => boolean
     });
 }
 
-/** Nodes where a section, a force or a support makes a diagram jump. */
-export function jumpsOf({ elements, nodes, piece }: PieceMesh, forced: ReadonlySet<number>): (node: number) => boolean {
-    const near = (node: Node, x: number): boolean => Math.abs(node.x - x) < 1e-4 * piece.member.length.value;
-    return (node) => forced.has(node)
-        || elements[node - 1]?.segment !== elements[node]?.segment
-        || piece.member.supports.some((support) => near(nodes[node]!, support.at.value))
-        || piece.bearers.some(({ at }) => near(nodes[node]!, at));
+/** Whether a section, a force or a support makes a diagram jump at a node; `forced` are those with point loads. */
+export function jumpsOf({ elements, supportNodes, bearerNodes }: PieceMesh, forced: readonly number[]): (node: number) => boolean {
+    const held = new Set([...supportNodes, ...bearerNodes, ...forced]);
+    return (node) => held.has(node) || elements[node - 1]?.segment !== elements[node]?.segment;
 }
 
 /** Places between grid places where V passes zero in a state that is extreme in M: the peak of its moment. */
@@ -36,10 +33,10 @@ export function peaksOf(effects: Effects, permanent: Effects, rules: readonly Ru
         for (let s = 0; s + 1 < places.length; s++) {
             const [a, b] = [places[s]!, places[s + 1]!];
             if (a.element !== b.element) continue;
-            const placed = place(rule, M, s * cases);
-            for (const choice of [placed.most, placed.least]) {
-                const left = combined(rule, choice, permanent.V[s]!, V, s * cases);
-                const right = combined(rule, choice, permanent.V[s + 1]!, V, (s + 1) * cases);
+            const { most, least } = extremes(rule, M, s * cases);
+            for (const present of [most, least]) {
+                const left = combined(rule, present, permanent.V[s]!, V, s * cases);
+                const right = combined(rule, present, permanent.V[s + 1]!, V, (s + 1) * cases);
                 if (left * right >= 0) continue;
                 const into = a.into + ((b.into - a.into) * left) / (left - right);
                 peaks.push({ element: a.element, into, x: a.x - a.into + into });
@@ -71,32 +68,34 @@ export function permanentSum(effects: Effects, cases: readonly UnitCase[]): Effe
     return { cases: 1, places: effects.places, N: sum(effects.N), V: sum(effects.V), M: sum(effects.M) };
 }
 
+/**
+ * At each place and for each rule: the states of greatest and least V, and all corners of what N and M can be together
+ * (the greatest and least of both are among them).
+ */
 export function stationsOf(mesh: PieceMesh, effects: Effects, permanent: Effects, rules: readonly Rule[], combine: Combine): Station[] {
-    const kinds = [effects.M, effects.V, effects.N].filter((values) => values.some((value) => value !== 0));
-    if (kinds.length === 0) kinds.push(effects.M);
-    const known = rules.map(() => new Map<Placement['key'], ActionState['combination']>());
-    return effects.places.map(({ element, x }, s) => {
-        const states: ActionState[] = [];
-        const offset = s * effects.cases;
-        const taken = new Set<ActionState['combination']>();
+    const { N, V, M, cases, places } = effects;
+    const axial = N.some((value) => value !== 0);
+    const known = rules.map(() => new Map<number | string, Combination>());
+    return places.map(({ element, x }, s) => {
+        const offset = s * cases;
+        const states = new Map<Combination, ActionState>();
         rules.forEach((rule, r) => {
-            for (const values of kinds) {
-                const { most, least } = place(rule, values, offset);
-                for (const choice of [most, least]) {
-                    let combination = known[r]!.get(choice.key);
-                    if (!combination) known[r]!.set(choice.key, combination = combine(rule, choice.present));
-                    if (taken.has(combination)) continue;
-                    taken.add(combination);
-                    states.push({
-                        combination,
-                        N: combined(rule, choice, permanent.N[s]!, effects.N, offset),
-                        V: combined(rule, choice, permanent.V[s]!, effects.V, offset),
-                        M: combined(rule, choice, permanent.M[s]!, effects.M, offset)
-                    });
-                }
+            const shear = extremes(rule, V, offset);
+            const bending = axial ? corners(rule, N, M, offset) : Object.values(extremes(rule, M, offset));
+            for (const present of [...bending, shear.most, shear.least]) {
+                const key = placementKey(present);
+                let combination = known[r]!.get(key);
+                if (!combination) known[r]!.set(key, combination = combine(rule, present));
+                if (states.has(combination)) continue;
+                states.set(combination, {
+                    combination,
+                    N: combined(rule, present, permanent.N[s]!, N, offset),
+                    V: combined(rule, present, permanent.V[s]!, V, offset),
+                    M: combined(rule, present, permanent.M[s]!, M, offset)
+                });
             }
         });
-        return { x, segment: mesh.elements[element]!.segment, states };
+        return { x, segment: mesh.elements[element]!.segment, states: [...states.values()] };
     });
 }
 

@@ -42,7 +42,7 @@ export function weightPerLength({ section, elastic }: Piece): number {
     return elastic.density * 1e-9 * section.breadth.value * section.depth.value * standardGravity;
 }
 
-export function unitCases(mesh: Mesh, loads: readonly Load[], stretches: readonly (readonly Stretch[])[], parameters: Parameters): UnitCases {
+export function unitCases(mesh: Mesh, stretches: readonly (readonly Stretch[])[], parameters: Parameters): UnitCases {
     const cases: UnitCase[] = [];
     const parts: Part[] = [];
     const add = (unit: Omit<UnitCase, 'id'>): number => cases.push({ id: cases.length, ...unit }) - 1;
@@ -57,9 +57,7 @@ export function unitCases(mesh: Mesh, loads: readonly Load[], stretches: readonl
             }
         }
     }
-    for (const load of loads) {
-        const i = mesh.pieces.findIndex(({ piece }) => piece.member.name === load.member);
-        const pieces = mesh.pieces[i]!;
+    mesh.pieces.forEach((piece, i) => piece.piece.loads.forEach((load) => {
         const action = actionName(load.action);
         const permanent = load.action.kind === 'permanent';
         const about = {
@@ -67,16 +65,14 @@ export function unitCases(mesh: Mesh, loads: readonly Load[], stretches: readonl
             duration: durationOf(load),
             psi: permanent ? [1, 1, 1] as const : parameters.psi(action)
         };
-        const laid = stretches[i]!.flatMap((stretch) => {
-            const part = partOn(pieces, load, stretch);
-            return part.lines.length + part.points.length > 0 ? [{ ...part, name: stretch.name }] : [];
-        });
+        const laid = stretches[i]!.map((stretch) => ({ ...partOn(piece, load, stretch), name: stretch.name }))
+            .filter(({ lines, points }) => lines.length + points.length > 0);
         const apart = isFree(load.action) && laid.length > 1;
         const whole = apart || laid.length === 0 ? -1 : add({ ...about, name: load.name });
         for (const { name, ...part } of laid) {
             parts.push({ unit: apart ? add({ ...about, name: `${load.name} (${name})` }) : whole, piece: i, ...part });
         }
-    }
+    }));
     return { cases, parts };
 }
 
