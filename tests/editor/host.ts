@@ -1,17 +1,20 @@
 /**
  * A real VS Code for a test: its server on a free port, a profile in a temporary folder, the packaged
- * extension installed in it, and a browser that shows the workbench. `.ci/editor-host.sh` fetches both.
+ * extension installed, and a browser that shows the workbench. `.ci/editor-host.sh` fetches both.
  */
 import { execFile, spawn, type ChildProcess } from 'node:child_process';
-import { existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { chromium, type Browser, type Page } from 'playwright-core';
+import { serveInWorker } from './worker-host.js';
 
 const run = promisify(execFile);
 /** ms for the server to say its port. */
 const startLimit = 30_000;
+/** ms for anything that is waited for in the page. */
+const stepLimit = 15_000;
 
 export interface EditorInstallation {
     /** The editor's `server-main.js`. */
@@ -29,15 +32,18 @@ export function findEditor(): EditorInstallation | undefined {
     return existsSync(server) && browser !== undefined ? { server, browser } : undefined;
 }
 
+/** Where the extension runs: in a Node process, as on the desktop, or in a worker, as in a browser-only VS Code. */
+export type ExtensionPlace = 'process' | 'worker';
+
 export interface Editor {
     readonly page: Page;
-    /** What `--list-extensions` of this profile says, with versions. */
+    /** Identifiers and versions of what is installed. */
     readonly extensions: readonly string[];
     close(): Promise<void>;
 }
 
 /** Installs the package into a fresh profile and opens the folder. */
-export async function startEditor(installation: EditorInstallation, vsix: string, folder: string): Promise<Editor> {
+export async function startEditor(installation: EditorInstallation, vsix: string, folder: string, place: ExtensionPlace): Promise<Editor> {
     const profile = mkdtempSync(join(tmpdir(), 'padstone-editor-'));
     let server: ChildProcess | undefined;
     let browser: Browser | undefined;
@@ -48,15 +54,17 @@ export async function startEditor(installation: EditorInstallation, vsix: string
     };
     try {
         const env = { ...process.env, HOME: profile, EXTENSIONS_GALLERY: '{}' };
-        const folders = ['--server-data-dir', profile, '--user-data-dir', join(profile, 'data'), '--extensions-dir', join(profile, 'exts')];
+        const data = ['--server-data-dir', profile, '--user-data-dir', join(profile, 'data')];
+        // The server looks for extensions in one folder; what is to run in a worker must not be in it.
+        const unpacked = join(profile, place === 'process' ? 'served' : 'unpacked');
+        const command = (...args: string[]) => run(process.execPath, [installation.server, ...data, '--extensions-dir', unpacked, ...args], { env });
         writeSettings(profile);
-        const command = (...args: string[]) => run(process.execPath, [installation.server, ...folders, ...args], { env });
         await command('--install-extension', vsix);
         const extensions = (await command('--list-extensions', '--show-versions')).stdout.split('\n').filter(line => line.includes('@'));
 
         server = spawn(process.execPath, [
-            installation.server, '--host', '127.0.0.1', '--port', '0', '--without-connection-token',
-            '--accept-server-license-terms', '--telemetry-level', 'off', '--disable-workspace-trust', ...folders
+            installation.server, '--host', '127.0.0.1', '--port', '0', '--without-connection-token', '--accept-server-license-terms',
+            '--telemetry-level', 'off', '--disable-workspace-trust', ...data, '--extensions-dir', join(profile, 'served')
         ], { env, detached: true, stdio: ['ignore', 'pipe', 'pipe'] });
         const port = await listening(server);
 
@@ -65,6 +73,10 @@ export async function startEditor(installation: EditorInstallation, vsix: string
             args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync']
         });
         const page = await browser.newPage({ viewport: { width: 1500, height: 1000 } });
+        page.setDefaultTimeout(stepLimit);
+        if (place === 'worker') {
+            await serveInWorker(page, join(unpacked, readdirSync(unpacked).find(name => name.startsWith('padstone.'))!));
+        }
         await page.goto(`http://127.0.0.1:${port}/?folder=${encodeURIComponent(folder)}`);
         return { page, extensions, close };
     } catch (error) {

@@ -15,7 +15,9 @@ if (installation === undefined) {
     console.warn('NOT RUN: the test of a real editor. `. .ci/editor-host.sh` installs what it needs.');
 }
 
-describe.runIf(installation !== undefined)('the packaged extension in a real workbench, on the sail loft', () => {
+const places = ['process', 'worker'] as const;
+
+describe.runIf(installation !== undefined).each(places)('the packaged extension in a real workbench, on the sail loft, in a %s', place => {
     const folder = mkdtempSync(join(tmpdir(), 'padstone-job-'));
     const text = readFileSync(join(root, 'samples/sail-loft/sail-loft.padstone'), 'utf8').split('\n');
     let editor: Editor;
@@ -26,29 +28,24 @@ describe.runIf(installation !== undefined)('the packaged extension in a real wor
             throw new Error('The bundles are not there: npm run build');
         }
         cpSync(join(root, 'samples/sail-loft'), folder, { recursive: true });
-        const vsix = join(folder, '../', `${folder.split('/').at(-1)}.vsix`);
+        const vsix = `${folder}.vsix`;
         execFileSync('npm', ['run', '-s', 'vsix', '--', '--out', vsix], { cwd: root });
-        editor = await startEditor(installation!, vsix, folder);
-        rmSync(vsix);
+        editor = await startEditor(installation!, vsix, folder, place);
         mkdirSync(screenshots, { recursive: true });
         workbench = new Workbench(editor.page);
         await workbench.ready();
     });
 
     afterAll(async () => {
-        await editor?.page.screenshot({ path: join(screenshots, 'last.png') });
+        await keep('last');
         await editor?.close();
         rmSync(folder, { recursive: true, force: true });
+        rmSync(`${folder}.vsix`, { force: true });
     });
 
-    const keep = (name: string) => editor.page.screenshot({ path: join(screenshots, `${name}.png`) });
+    const keep = (name: string) => editor?.page.screenshot({ path: join(screenshots, `${place} ${name}.png`) });
     const hint = async (member: string) => /(\d+)\s%/.exec(await workbench.line(`member ${member}`).innerText())?.[1];
     const row = (member: string) => workbench.preview.locator('tr', { hasText: member }).first().innerText();
-
-    it('has the extension of this package installed', () => {
-        const { publisher, name, version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
-        expect(editor.extensions).toEqual([`${publisher}.${name}@${version}`]);
-    });
 
     it('shows the worst check and the deflection after the name of T2, and a verdict', async () => {
         await workbench.open('sail-loft.padstone');
@@ -90,5 +87,14 @@ describe.runIf(installation !== undefined)('the packaged extension in a real wor
         await expect.poll(() => hint('T2')).toBe(before);
         await expect.poll(() => workbench.verdict.innerText()).toMatch(/incomplete/);
         await keep('4 broken');
+    });
+
+    it('has the extension of this package, running where it shall', async () => {
+        const { publisher, name, version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+        expect(editor.extensions).toEqual([`${publisher}.${name}@${version}`]);
+        await workbench.run('Developer: Show Running Extensions');
+        const running = editor.page.locator('.runtime-extensions-editor .monaco-list-row', { hasText: 'Padstone' });
+        await expect.poll(() => running.innerText()).toContain(version);
+        expect((await running.innerText()).includes('web worker')).toBe(place === 'worker');
     });
 });
