@@ -23,7 +23,7 @@ function placesOf(present: readonly UnitCase[]): string {
 }
 
 function shown(factor: number): string {
-    return Number.isInteger(factor) ? factor.toFixed(1) : String(Number(factor.toFixed(3)));
+    return Number.isInteger(factor) ? factor.toFixed(1) : String(Number(factor.toFixed(4)));
 }
 
 function groupBy<T, K>(items: readonly T[], keyOf: (item: T) => K): { readonly key: K; readonly items: T[] }[] {

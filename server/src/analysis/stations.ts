@@ -5,10 +5,10 @@ import type { Effects, Place } from './effects.js';
 import type { PieceMesh } from './mesh.js';
 import { combined, corners, extremes, placementKey } from './placement.js';
 
-/** Parts an element is looked at in, beside its ends. */
-const partsOfElement = 9;
+/** Parts an element is looked at in: even, so that its middle is a station. */
+const partsOfElement = 10;
 
-/** Both ends of every element and eight places between; where nothing jumps at a node, its left side speaks for both. */
+/** Both ends of every element and nine places between; where nothing jumps at a node, its left side speaks for both. */
 export function gridOf({ elements }: PieceMesh, jumps: (node: number) => boolean): Place[] {
     return elements.flatMap(({ length, x, node }, element) => {
         const places = Array.from({ length: partsOfElement + 1 }, (_, i): Place => {
