@@ -1,5 +1,5 @@
 /** A horizontal beam for the checks to look at, with forces as a test says. Units N, mm. */
-import type { Given, Job, Member, SourceRef, Support } from '../../language/src/model.js';
+import type { Given, Job, Load, Member, SourceRef, Support } from '../../language/src/model.js';
 import type { ActionState, Combination, Deflection, MemberActions, Segment, SupportActions } from '../../server/src/analysis/actions.js';
 import { createParameters } from '../../server/src/catalog/parameters.js';
 import { timberStrength, type TimberStrength } from '../../server/src/catalog/timber.js';
@@ -42,6 +42,18 @@ export function support(on: string, at: number, bearing: number | undefined, rea
 
 export function deflection(value: number, from: number, to: number, overhang = false): Deflection {
     return { value, at: (from + to) / 2, span: { from, to, overhang }, combination: { ...combination(), kind: 'quasi-permanent' } };
+}
+
+export function load(more: Partial<Load>): Load {
+    return { name: 'load', action: { kind: 'permanent' }, member: 'J1', amount: given(1000), fromMass: false, source, ...more };
+}
+
+export function pointLoad(at: number): Load {
+    return load({ point: { force: 1000, at } });
+}
+
+export function lineLoad(from: number, to: number): Load {
+    return load({ line: { perLength: 1, from, to } });
 }
 
 interface Beam {

@@ -13,6 +13,9 @@ export interface CheckRun {
 export function runChecks(context: MemberContext, checks: readonly MemberCheck[], option: string | null = null): CheckRun {
     const results: CheckResult[] = [];
     const lacking: string[] = [];
+    if (!context.actions.stations.some(({ states }) => states.length > 0)) {
+        lacking.push('bending and shear: there are no forces along the member');
+    }
     for (const check of checks) {
         lacking.push(...check.lacking?.(context) ?? []);
         const worst = worstOf(check.outcomes(context));

@@ -1,10 +1,12 @@
-import { betaC, kmRectangle } from '../../catalog/tables/member-factors.js';
+import { betaC } from '../../catalog/tables/member-factors.js';
 import type { Segment, Station } from '../../analysis/actions.js';
 import type { Step } from '../../results.js';
 import type { MemberCheck, MemberContext } from '../check.js';
 import { worstPlace, type Place } from '../governing.js';
 import { amount, step, term } from '../steps.js';
-import { axialStresses, axialStressSteps, negligibleForce, sidewaysSizeFactor, bendingSum, type AxialStresses } from './axial.js';
+import {
+    axialStresses, axialStressSteps, bendingSums, governingAxis, negligibleForce, sidewaysSizeFactor, sumStep, type AxialStresses, type Sums
+} from './axial.js';
 import { bendingFactorTerms, bendingStrength } from './bending.js';
 import { bucklingOf, type Buckling } from './buckling.js';
 import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
@@ -17,15 +19,12 @@ export interface BucklingPair { readonly y: Buckling; readonly z: Buckling }
 
 /**
  * Compression with bending about both axes: (6.19) and (6.20) where neither slenderness exceeds 0.3,
- * (6.23) and (6.24) else. The larger of the two sums.
+ * (6.23) and (6.24) else.
  */
-export function compressionSum(stress: AxialStresses, { fc0, fmy, fmz }: CompressionStrengths, kcy: number, kcz: number, buckles: boolean): number {
-    const my = stress.my / fmy;
-    const mz = stress.mz / fmz;
+export function compressionSums(stress: AxialStresses, { fc0, fmy, fmz }: CompressionStrengths, kcy: number, kcz: number, buckles: boolean): Sums {
+    const { y, z } = bendingSums(stress.my / fmy, stress.mz / fmz);
     const axial = stress.axial / fc0;
-    return buckles
-        ? Math.max(axial / kcy + my + kmRectangle * mz, axial / kcz + kmRectangle * my + mz)
-        : axial ** 2 + bendingSum(my, mz);
+    return buckles ? { y: axial / kcy + y, z: axial / kcz + z } : { y: axial ** 2 + y, z: axial ** 2 + z };
 }
 
 /** The least favourable buckling of the lengths around a station, with the weakest section along each. */
@@ -63,8 +62,9 @@ export const compression: MemberCheck = {
             }
             const factor = factorOf(state.combination.duration);
             const pair = pairAt(station);
-            return compressionSum(
+            const { y, z } = compressionSums(
                 axialStresses(state, segment), { fc0: along * factor, fmy: fmy * factor, fmz: fmz * factor }, pair.y.kc, pair.z.kc, buckles(pair));
+            return Math.max(y, z);
         });
         return place ? [{
             utilisation: place.utilisation,
@@ -79,16 +79,24 @@ export const compression: MemberCheck = {
 
 function explain(context: MemberContext, place: Place, pair: BucklingPair): readonly Step[] {
     const { duration } = place.state.combination;
-    const { my, mz, axial } = axialStresses(place.state, place.segment);
+    const stresses = axialStresses(place.state, place.segment);
     const fc0 = designStrengthStep(context, duration, 'f_{c,0,d}', strengthTerm(context, 'f_{c,0,k}', 'fc0_k'));
     const fmy = designStrengthStep(context, duration, 'f_{m,y,d}', strengthTerm(context, 'f_{m,k}', 'fm_k'), bendingFactorTerms(context));
     const fmz = designStrengthStep(context, duration, 'f_{m,z,d}', strengthTerm(context, 'f_{m,k}', 'fm_k'),
         [term('k_h', sidewaysSizeFactor(context), '', 'bending sideways')]);
-    const bends = [...my > 0 ? [fmy] : [], ...mz > 0 ? [fmz] : []];
-    const lengths = buckles(pair) ? [...bucklingSteps(context, pair.y, 'y'), ...bucklingSteps(context, pair.z, 'z')] : [];
+    const bends = [...stresses.my > 0 ? [fmy] : [], ...stresses.mz > 0 ? [fmz] : []];
+    const strengths = { fc0: fc0.result.value, fmy: fmy.result.value, fmz: fmz.result.value };
+    const slender = buckles(pair);
+    const sums = compressionSums(stresses, strengths, pair.y.kc, pair.z.kc, slender);
+    const axis = governingAxis(sums);
+    const kc = term(`k_{c,${axis}}`, pair[axis].kc);
     return [
-        ...axialStressSteps(context, place, '\\sigma_{c,0,d}'), fc0, ...bends, ...lengths,
-        sumStep({ my, mz, axial }, { fc0: fc0.result.value, fmy: fmy.result.value, fmz: fmz.result.value }, pair, place.utilisation)
+        ...axialStressSteps(context, place, '\\sigma_{c,0,d}'), fc0, ...bends,
+        ...slender ? [...bucklingSteps(context, pair.y, 'y'), ...bucklingSteps(context, pair.z, 'z')] : [],
+        sumStep(
+            slender ? `\\frac{\\sigma_{c,0,d}}{${kc.symbol} f_{c,0,d}}` : '(\\frac{\\sigma_{c,0,d}}{f_{c,0,d}})^2',
+            [term('\\sigma_{c,0,d}', stresses.axial, 'MPa'), ...slender ? [kc] : [], term('f_{c,0,d}', fc0.result.value, 'MPa')],
+            stresses, strengths, sums, slender ? { y: '(6.23)', z: '(6.24)' } : { y: '(6.19)', z: '(6.20)' })
     ];
 }
 
@@ -111,26 +119,4 @@ export function bucklingSteps({ strength }: MemberContext, buckling: Buckling, a
                 amount(kc, ''), { clause: `EN 1995-1-1 (6.2${axis === 'y' ? 5 : 6})` })
         ] : []
     ];
-}
-
-function sumStep({ axial, my, mz }: AxialStresses, { fc0, fmy, fmz }: CompressionStrengths, pair: BucklingPair, sum: number): Step {
-    const inPlane = axial / (pair.y.kc * fc0) + my / fmy + kmRectangle * mz / fmz;
-    const axis = inPlane >= sum ? 'y' : 'z';
-    const slender = buckles(pair);
-    const first = slender ? `\\frac{\\sigma_{c,0,d}}{k_{c,${axis}} f_{c,0,d}}` : '(\\frac{\\sigma_{c,0,d}}{f_{c,0,d}})^2';
-    const yRules = slender ? axis === 'y' : my / fmy >= mz / fmz;
-    const [ky, kz] = yRules ? ['', 'k_m '] : ['k_m ', ''];
-    const parts = [
-        first,
-        ...my > 0 ? [`${ky}\\frac{\\sigma_{m,y,d}}{f_{m,y,d}}`] : [],
-        ...mz > 0 ? [`${kz}\\frac{\\sigma_{m,z,d}}{f_{m,z,d}}`] : []
-    ];
-    const formula = parts.join(' + ');
-    const terms = [
-        term('\\sigma_{c,0,d}', axial, 'MPa'), term(`k_{c,${axis}}`, pair[axis].kc), term('f_{c,0,d}', fc0, 'MPa'),
-        term('k_m', kmRectangle), term('\\sigma_{m,y,d}', my, 'MPa'), term('f_{m,y,d}', fmy, 'MPa'),
-        term('\\sigma_{m,z,d}', mz, 'MPa'), term('f_{m,z,d}', fmz, 'MPa')
-    ].filter(({ symbol }) => formula.includes(symbol));
-    const clause = slender ? axis === 'y' ? '(6.23)' : '(6.24)' : yRules ? '(6.19)' : '(6.20)';
-    return step('\\eta', formula, terms, amount(sum, ''), { clause: `EN 1995-1-1 ${clause}`, note: 'has to be \\le 1' });
 }

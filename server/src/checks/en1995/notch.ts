@@ -78,10 +78,10 @@ function factorSteps({ strength }: MemberContext, { shape, on }: NotchCorner, kv
     const alpha = term('\\alpha', hef / h);
     return [
         step('\\alpha', '\\frac{h_{ef}}{h}', [term('h_{ef}', hef, 'mm'), term('h', h, 'mm')], amount(hef / h, '')),
-        step('k_v', '\\frac{k_n (1 + \\frac{1.1 i^{1.5}}{\\sqrt{h}})}{\\sqrt{h} (\\sqrt{\\alpha (1 - \\alpha)} + 0.8 \\frac{x}{h} \\sqrt{\\frac{1}{\\alpha} - \\alpha^2})}', [
+        step('k_v', '\\min(1, \\frac{k_n (1 + \\frac{1.1 i^{1.5}}{\\sqrt{h}})}{\\sqrt{h} (\\sqrt{\\alpha (1 - \\alpha)} + 0.8 \\frac{x}{h} \\sqrt{\\frac{1}{\\alpha} - \\alpha^2})})', [
             term('k_n', notchKn[strength.product], '', '(6.63)'), term('i', i, '', 'taper of the notch'), term('h', h, 'mm'), alpha,
             term('x', x, 'mm', `from the reaction on ${on.support} to the corner`)
-        ], amount(kv, ''), { clause: 'EN 1995-1-1 (6.62)', note: 'no more than 1; h in mm' })
+        ], amount(kv, ''), { clause: 'EN 1995-1-1 (6.62)', note: 'h in mm' })
     ];
 }
 

@@ -77,12 +77,13 @@ function stiffness({ parameters }: MemberContext, floor: Floor, f1: number): Cri
         utilisation: quotient(w, a), demand: amount(w, 'mm/kN'), capacity: amount(a, 'mm/kN'),
         explain: () => [
             ...frequencySteps(floor, f1),
-            step('k_\\delta', '(\\frac{(EI)_b}{(EI)_l})^{0.25}', [
+            step('k_\\delta', '\\min(1, (\\frac{(EI)_b}{(EI)_l})^{0.25})', [
                 term('(EI)_b', EI_b, 'Nm2/m', 'deck across the joists', floor.source.transverseStiffness.source), term('(EI)_l', EI_l, 'Nm2/m')
-            ], amount(pointLoadFactor(EI_l, EI_b), ''), { note: 'no more than 1' }),
-            step('w', '\\frac{F l^2}{42 k_\\delta (EI)_l}', [
-                term('F', 1, 'kN'), term('l', span, 'm'), term('k_\\delta', pointLoadFactor(EI_l, EI_b)), term('(EI)_l', EI_l, 'Nm2/m')
-            ], amount(w, 'mm/kN'), { clause: 'LVL Handbook Europe 2025, 9.1', note: 'no more than F l³ / (48 s (EI)_l) of one joist alone' }),
+            ], amount(pointLoadFactor(EI_l, EI_b), '')),
+            step('w', '\\min(\\frac{F l^2}{42 k_\\delta (EI)_l}, \\frac{F l^3}{48 s (EI)_l})', [
+                term('F', 1, 'kN'), term('l', span, 'm'), term('k_\\delta', pointLoadFactor(EI_l, EI_b)), term('(EI)_l', EI_l, 'Nm2/m'),
+                term('s', spacing, 'm', 'spacing of the joists', floor.source.spacing.source)
+            ], amount(w, 'mm/kN'), { clause: 'LVL Handbook Europe 2025, 9.1', note: 'shared by the deck, and no more than of one joist alone' }),
             utilisationStep(term('w', w, 'mm/kN'), term('a', a, 'mm/kN', 'limit of the basis'), 'EN 1995-1-1 (7.3)')
         ]
     };
@@ -93,14 +94,17 @@ function velocity({ parameters }: MemberContext, floor: Floor, f1: number): Crit
     const n40 = modesBelow40Hz(f1, width, span, EI_l, EI_b);
     const v = impulseVelocity(n40, m, width, span);
     const limit = impulseVelocityLimit(parameters.vibrationB, f1, zeta);
+    const modes = f1 >= 40
+        ? step('n_{40}', '0', [], amount(0, ''), { clause: 'EN 1995-1-1 7.3.3(5)', note: 'the first mode is above 40 Hz' })
+        : step('n_{40}', '(((\\frac{40}{f_1})^2 - 1) (\\frac{B}{l})^4 \\frac{(EI)_l}{(EI)_b})^{0.25}', [
+            term('f_1', f1, 'Hz'), term('B', width, 'm', 'width of the floor', floor.source.width.source), term('l', span, 'm'),
+            term('(EI)_l', EI_l, 'Nm2/m'), term('(EI)_b', EI_b, 'Nm2/m', 'deck across the joists', floor.source.transverseStiffness.source)
+        ], amount(n40, ''), { clause: 'EN 1995-1-1 (7.7)' });
     return {
         utilisation: quotient(v, limit), demand: amount(v, 'm/(Ns2)'), capacity: amount(limit, 'm/(Ns2)'),
         explain: () => [
             ...frequencySteps(floor, f1),
-            step('n_{40}', '(((\\frac{40}{f_1})^2 - 1) (\\frac{B}{l})^4 \\frac{(EI)_l}{(EI)_b})^{0.25}', [
-                term('f_1', f1, 'Hz'), term('B', width, 'm', 'width of the floor', floor.source.width.source), term('l', span, 'm'),
-                term('(EI)_l', EI_l, 'Nm2/m'), term('(EI)_b', EI_b, 'Nm2/m')
-            ], amount(n40, ''), { clause: 'EN 1995-1-1 (7.7)' }),
+            modes,
             step('v', '\\frac{4 (0.4 + 0.6 n_{40})}{m B l + 200}', [
                 term('n_{40}', n40), term('m', m, 'kg/m2'), term('B', width, 'm'), term('l', span, 'm')
             ], amount(v, 'm/(Ns2)'), { clause: 'EN 1995-1-1 (7.6)' }),

@@ -91,9 +91,9 @@ function explain(at: WallContact, N: number, resistance: number, gammaM: number)
     ];
 }
 
-function spreadStep({ wall, support }: WallContact, { share, calculated, limit, beta }: LoadSpread): Step {
+function spreadStep({ wall, support }: WallContact, { share, beta }: LoadSpread): Step {
     const a1 = term('a_1', support?.fromWallEnd?.value ?? NaN, 'mm', 'to the end of the wall', support?.fromWallEnd?.source);
-    return step('\\beta', '(1 + 0.3 \\frac{a_1}{h_c}) (1.5 - 1.1 r)', [
+    return step('\\beta', '\\max(1, \\min((1 + 0.3 \\frac{a_1}{h_c}) (1.5 - 1.1 r), 1.25 + \\frac{a_1}{2 h_c}, 1.5))', [
         a1, term('h_c', wall.height ?? NaN, 'mm', 'height of the wall'), term('r', share, '', 'A_b / A_ef, load spread at 60°')
-    ], amount(beta, ''), { clause: 'EN 1996-1-1 (6.11)', note: `${calculated.toFixed(3)} by the formula, at least 1 and at most ${limit.toFixed(3)}` });
+    ], amount(beta, ''), { clause: 'EN 1996-1-1 (6.11)' });
 }
