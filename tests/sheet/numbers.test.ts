@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { force as forceDimension, length, ratio, stress } from '../../language/src/quantity.js';
-import { amount, deflection, force, percentUp, quantity, setOut, significant, spanRatio, station } from '../../server/src/sheet/numbers.js';
+import { against, amount, deflection, force, moment, percentUp, quantity, ratioUp, setOut, significant, spanRatio, station } from '../../server/src/sheet/numbers.js';
 
 const table = <T>(print: (value: T) => string, rows: readonly (readonly [T, string])[]) =>
     it.each(rows.map(([value, printed]) => ({ value, printed })))('$value → $printed', ({ value, printed }) => expect(print(value)).toBe(printed));
@@ -26,6 +26,10 @@ describe('utilisation', () => {
                 : percent >= 101 && percent >= utilisation * 100 - 1e-6;
         }), { numRuns: 5000 });
     });
+});
+
+describe('utilisation as a number', () => {
+    table(ratioUp, [[0.44051, '0.441'], [0.44, '0.440'], [0.9999, '1.000'], [1, '1.000'], [1.0000001, '1.001'], [1.004, '1.004'], [-0.0001, '0.000'], [Infinity, '∞'], [NaN, 'not computed']]);
 });
 
 describe('three significant figures', () => {
@@ -56,10 +60,20 @@ describe('amounts', () => {
     ]));
 });
 
+describe('a demand against its capacity', () => {
+    it('takes as many figures as tell one from the other', () => {
+        const MPa = (value: number) => ({ value, unit: 'MPa' });
+        expect(against(MPa(5.234), MPa(11.0769))).toBe('5.23 MPa against 11.1 MPa');
+        expect(against(MPa(11.0811), MPa(11.0769))).toBe('11.081 MPa against 11.077 MPa');
+        expect(against(MPa(7), MPa(7))).toBe('7 MPa against 7 MPa');
+    });
+});
+
 describe('the rounding of the trade', () => {
+    describe('moments', () => table(moment, [[3.4812, '3.48 kN·m'], [-0.0239, '−0.02 kN·m'], [-1e-9, '0 kN·m'], [18.63, '18.6 kN·m'], [NaN, 'not computed']]));
     describe('deflection', () => table(deflection, [[9.94, '9.9 mm'], [-0.5, '−0.5 mm'], [0, '0.0 mm'], [0.02, '0.02 mm'], [NaN, 'not computed']]));
     describe('span ratio, rounded down', () => table(spanRatio, [[475.99, 'L/475'], [300, 'L/300'], [299.99999999999994, 'L/300'], [299.9, 'L/299'], [Infinity, 'L/∞'], [NaN, 'not computed']]));
     describe('setting out', () => table(setOut, [[4900, '4900'], [1599.6, '1600'], [-0.2, '−0.2'], [0, '0']]));
-    describe('stations', () => table(station, [[2100, '2.10 m'], [2105, '2.105 m'], [0, '0.00 m'], [4800.0000001, '4.80 m']]));
+    describe('stations', () => table(station, [[2100, '2.10 m'], [2105, '2.105 m'], [2356.4, '2.36 m'], [0, '0.00 m'], [4800.0000001, '4.80 m']]));
     describe('forces', () => table(force, [[5.24, '5.2 kN'], [-0.04, '−0.04 kN'], [1e-13, '0.0 kN'], [0, '0.0 kN'], [1e308, '1 × 10³⁰⁸ kN'], [Infinity, '∞']]));
 });

@@ -5,11 +5,11 @@ import type { CheckResult, Results, Step, Term } from '../results.js';
 import { checkAnchor, inputAnchor } from './ids.js';
 import { Formula, Tex } from './math/mathml.js';
 import { substitute } from './math/substitute.js';
-import { parseTex, printTex } from './math/tex.js';
-import { amount, percentUp, station } from './numbers.js';
+import { parseTex, printTex, type Row } from './math/tex.js';
+import { against, amount, percentUp, ratioUp, station } from './numbers.js';
 import { outcomeOf } from './outcome.js';
 import { Line, OutcomeMark, ViewContext } from './parts.js';
-import { proseToText } from './plain-math.js';
+import { isUtilisation, proseToText } from './plain-math.js';
 
 export function Calculation({ check, ledger }: { readonly check: CheckResult; readonly ledger: Results['ledger'] }) {
     const { folded } = useContext(ViewContext);
@@ -19,7 +19,7 @@ export function Calculation({ check, ledger }: { readonly check: CheckResult; re
                 <b>{check.id}</b> <b class="number">{percentUp(check.utilisation)}</b> <OutcomeMark outcome={outcomeOf(check)} /> <span class="small">{check.clause}</span>
             </summary>
             <p class="governs">
-                {amount(check.demand)} against {amount(check.capacity)}, at {station(check.at.value * 1000)}, governed by <b>{check.combination}</b> ({check.duration})
+                {against(check.demand, check.capacity)}, at {station(check.at.value * 1000)}, governed by <b>{check.combination}</b> ({check.duration})
             </p>
             {check.steps.map(step => <StepLine step={step} />)}
             <Where terms={inputsOf(check.steps)} ledger={ledger} />
@@ -30,7 +30,7 @@ export function Calculation({ check, ledger }: { readonly check: CheckResult; re
 function StepLine({ step }: { readonly step: Step }) {
     const formula = parseTex(step.formula);
     const numbers = substitute(formula, step.terms);
-    const result = parseTex('').concat({ kind: 'value', amount: step.result });
+    const result: Row = [isUtilisation(step) ? { kind: 'number', text: ratioUp(step.result.value) } : { kind: 'value', amount: step.result }];
     const rows = [formula, numbers, result].filter((row, i, all) => row.length > 0 && printed(row) !== printed(all[i - 1] ?? []));
     return (
         <div class="step">
@@ -43,7 +43,7 @@ function StepLine({ step }: { readonly step: Step }) {
     );
 }
 
-const printed = (row: Parameters<typeof printTex>[0]): string => printTex(row, amount);
+const printed = (row: Row): string => printTex(row, amount);
 
 /** Terms that no earlier line has worked out, each once. */
 function inputsOf(steps: readonly Step[]): readonly Term[] {
@@ -68,6 +68,7 @@ function Where({ terms, ledger }: { readonly terms: readonly Term[]; readonly le
 /** A link to the input in the ledger where it is one. */
 function Origin({ source, ledger }: { readonly source: SourceRef; readonly ledger: Results['ledger'] }) {
     const { folded } = useContext(ViewContext);
-    const input: Given<number | string> | undefined = ledger.find(given => given.source.file === source.file && given.source.start === source.start);
+    const input: Given<number | string> | undefined = ledger.find(given =>
+        given.source.file === source.file && given.source.start <= source.start && source.end <= given.source.end);
     return input && !folded ? <a href={`#${inputAnchor(input.path)}`}>{input.path}</a> : <Line source={source} />;
 }

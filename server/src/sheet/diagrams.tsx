@@ -1,6 +1,6 @@
 import type { DiagramPoint } from '../analysis/actions.js';
 import type { MemberResult } from '../results.js';
-import { amount, deflection, force } from './numbers.js';
+import { deflection, force, moment } from './numbers.js';
 import { Diagram } from './diagram.js';
 
 const kN = 1e-3;
@@ -8,16 +8,19 @@ const kNm = 1e-6;
 /** kN below which a normal force is no more than the noise of the solution. */
 const noNormalForce = 0.05;
 
+/** What a short end past its support lifts by turning with it is not worth a label. */
+const turning = 0.1;
+
 /** M on the tension side, V, N where there is any, and both deflections. */
 export function Diagrams({ member, id }: { readonly member: MemberResult; readonly id: string }) {
     const { M, V, N, instant, final } = member.diagrams;
-    const forces = (points: readonly DiagramPoint[]) => [{ label: '', style: 'solid' as const, points: scaled(points, kN), print: force }];
+    const forces = (points: readonly DiagramPoint[]) => [{ label: '', style: 'solid' as const, points: scaled(points, kN), print: force, slight: 0.02 }];
     const normal = scaled(N, kN);
     return (
         <div class="diagrams">
             <Diagram
                 member={member} id={`${id}-M`} title="Bending moment M" caption="ultimate, drawn on the side in tension" positiveDown
-                curves={[{ label: '', style: 'solid', points: scaled(M, kNm), print: value => amount({ value, unit: 'kNm' }) }]}
+                curves={[{ label: '', style: 'solid', points: scaled(M, kNm), print: moment, slight: 0.02 }]}
             />
             <Diagram member={member} id={`${id}-V`} title="Shear force V" caption="ultimate" positiveDown={false} curves={forces(V)} />
             {normal.some(({ min, max }) => min < -noNormalForce || max > noNormalForce) &&
@@ -25,8 +28,8 @@ export function Diagrams({ member, id }: { readonly member: MemberResult; readon
             <Diagram
                 member={member} id={`${id}-w`} title="Deflection w" caption="final (solid) and instantaneous (dashed)" positiveDown
                 curves={[
-                    { label: 'final', style: 'solid', points: final, print: deflection },
-                    { label: 'instant', style: 'dashed', points: instant, print: deflection }
+                    { label: 'final', style: 'solid', points: final, print: deflection, slight: turning },
+                    { label: 'instant', style: 'dashed', points: instant, print: deflection, slight: turning }
                 ]}
             />
         </div>

@@ -1,25 +1,19 @@
 /** The member to scale, seen from its right side, with what it stands on, what it carries and what is lost of it. */
 import type { MemberResult } from '../results.js';
 import { amount, force, setOut } from './numbers.js';
-import { captionsOf, facesOf, type Caption } from './drawing/captions.js';
-import { Dimensions, dimensionHeight, stationsOf } from './drawing/dimensions.js';
+import { facesOf, type Caption } from './drawing/captions.js';
+import { Dimensions, stationsOf } from './drawing/dimensions.js';
 import { Drawing } from './drawing/drawing.js';
-import { frameOf, r, viewBoxOf, type Frame } from './drawing/frame.js';
-import { fontSize, rowHeight } from './drawing/labels.js';
+import { r, type Frame } from './drawing/frame.js';
+import { rowHeight } from './drawing/labels.js';
 import { Loads } from './drawing/loads.js';
-import { layOutLoads } from './drawing/load-layout.js';
 import { outlinePath } from './drawing/outline.js';
-import { Supports, supportHeight } from './drawing/supports.js';
+import { fittingPlan } from './drawing/plan.js';
+import { Supports } from './drawing/supports.js';
 
 export function Elevation({ member, id }: { readonly member: MemberResult; readonly id: string }) {
-    const frame = frameOf(member);
-    const loads = layOutLoads(frame, member.loadSketches);
-    const captions = captionsOf(frame, member);
-    const firstCaption = frame.halfDepth + supportHeight + fontSize + 2;
-    const dimensionLine = firstCaption + (Math.max(-1, ...captions.map(caption => caption.row)) + 1) * rowHeight;
+    const { frame, loads, captions, firstCaption, dimensionLine, stations, view } = fittingPlan(member);
     const all = stationsOf(member);
-    const stations = all.length <= frame.length / (fontSize + 0.5) ? all : [0, ...member.supportSketches.map(support => Math.round(support.at)), Math.round(member.length)];
-    const view = viewBoxOf(frame, frame.halfDepth + loads.height + 4, dimensionLine + dimensionHeight(stations), frame.steep ? 90 : 26);
     return (
         <figure class="elevation">
             <Drawing id={id} title={`Elevation of ${member.name}, to scale`} description={describe(member)} view={view} turn={frame.slope}>
@@ -33,7 +27,7 @@ export function Elevation({ member, id }: { readonly member: MemberResult; reado
             </Drawing>
             <figcaption>
                 Elevation to scale, seen from the right side. Dimensions in mm, running from the start (●). Loads at their characteristic value.
-                {stations !== all && <> All stations: {all.map(setOut).join(', ')}.</>}
+                {stations.length < all.length && <> All stations: {all.map(setOut).join(', ')}.</>}
             </figcaption>
         </figure>
     );

@@ -27,7 +27,7 @@ export function Ledger({ ledger, survey }: Props) {
                     <h3>Survey</h3>
                     <Table name="survey" head={['Subject', 'State']}>
                         {survey.map(({ subject, state, note, source }) => (
-                            <tr data-line={source.line}><th scope="row">{subject}</th><td>{state}{note && `: ${note}`} <Line source={source} /></td></tr>
+                            <tr data-line={source.line}><th scope="row"><span class="name">{subject}</span></th><td>{state}{note && `: ${note}`} <Line source={source} /></td></tr>
                         ))}
                     </Table>
                 </>
@@ -42,7 +42,7 @@ function InputRow({ given }: { readonly given: Given<number | string> }) {
     const { path, value, dimension, evidence, source } = given;
     return (
         <tr id={inputAnchor(path)} data-line={source.line} class={evidence.word}>
-            <th scope="row">{path}</th>
+            <th scope="row"><span class="name">{path}</span></th>
             <td class="number">{typeof value === 'string' ? value : dimension ? quantity({ value, dimension }) : ''} <Line source={source} /></td>
             <td>{evidence.stated ? evidence.word : 'assumed: nothing is said'}{evidence.note && `: ${evidence.note}`}</td>
         </tr>

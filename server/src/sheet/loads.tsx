@@ -22,9 +22,9 @@ function LoadRow({ result: { load, duration, psi, account } }: { readonly result
     const permanent = load.action.kind === 'permanent';
     return (
         <tr data-line={load.source.line}>
-            <th scope="row">{load.name} <Line source={load.source} /></th>
+            <th scope="row"><span class="name">{load.name}</span> <Line source={load.source} /></th>
             <td>{actionWords(load.action)}</td>
-            <td>{load.member}</td>
+            <td><span class="name">{load.member}</span></td>
             <td>{account}<span class="small">{load.fromMass && 'a mass times g = 9.80665 m/s², '}{load.amount.evidence.word}{load.amount.evidence.note && `: ${load.amount.evidence.note}`}</span></td>
             <td>{duration}</td>
             <td class="number">{permanent ? '' : psi.map(significant).join(' · ')}</td>

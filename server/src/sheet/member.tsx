@@ -5,7 +5,7 @@ import { frameOf } from './drawing/frame.js';
 import { Elevation } from './elevation.js';
 import { memberAnchor } from './ids.js';
 import { worstOf } from './members-table.js';
-import { amount, deflection, force, station } from './numbers.js';
+import { deflection, force, moment, station } from './numbers.js';
 import { memberOutcome } from './outcome.js';
 import { OutcomeMark, Table } from './parts.js';
 import { Section } from './section.js';
@@ -22,7 +22,7 @@ export function Member({ member, results, children }: Props) {
     return (
         <section class="member" id={id} data-line={member.nameSource.line} aria-labelledby={`${id}-name`}>
             <h3 id={`${id}-name`}>
-                {member.name} {member.title && <span class="title">{member.title}</span>} <OutcomeMark outcome={memberOutcome(results, member.name)} />
+                <span class="name">{member.name}</span> {member.title && <span class="title">{member.title}</span>} <OutcomeMark outcome={memberOutcome(results, member.name)} />
             </h3>
             <p class="small">{member.description}, {station(member.length)} long, self weight {force(member.weight.value)}{member.stage && <>, stage {member.stage}</>}</p>
             {Number.isFinite(scale) && scale > 0
@@ -39,20 +39,20 @@ export function Member({ member, results, children }: Props) {
 }
 
 function Reactions({ member }: { readonly member: MemberResult }) {
-    const { moment, shear, deflection: deflections } = member;
+    const { moment: moments, shear, deflection: deflections } = member;
     return (
         <>
             <Table name="reactions" head={['Support', 'At', 'Reaction, ultimate']}>
                 {member.reactions.map(({ support, at, min, max }) => (
                     <tr>
-                        <th scope="row">{support}</th>
+                        <th scope="row"><span class="name">{support}</span></th>
                         <td class="number">{station(at.value * 1000)}</td>
                         <td class="number">{force(min.value)} to {force(max.value)}{min.value < 0 && <b> uplift</b>}</td>
                     </tr>
                 ))}
             </Table>
             <p class="small">
-                Moment {amount(moment.min)} to {amount(moment.max)}, shear {force(shear.min.value)} to {force(shear.max.value)};
+                Moment {moment(moments.min.value)} to {moment(moments.max.value)}, shear {force(shear.min.value)} to {force(shear.max.value)};
                 deflection instant {deflection(deflections.instant.value)}, final {deflection(deflections.final.value)}, characteristic loads with creep {deflection(deflections.total.value)}.
             </p>
         </>

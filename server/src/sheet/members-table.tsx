@@ -54,7 +54,8 @@ function MemberRow({ member, worst, outcome }: RowProps) {
                     : <OutcomeMark outcome={outcome} />}
             </td>
             <td>
-                <span class="number">{deflection(deflections.final.value)}</span> <span class="number">= {spanRatio(deflections.ratio)}</span>
+                <span class="number">{deflection(deflections.final.value)}</span>
+                {Number.isFinite(deflections.ratio) && <> <span class="number">= {spanRatio(deflections.ratio)}</span></>}
                 <span class="small">instant {deflection(deflections.instant.value)}</span>
             </td>
         </tr>

@@ -24,13 +24,22 @@ export function percentUp(utilisation: number): string {
     return honest > 9999 ? '> 9999 %' : `${signed(String(honest + 0))} %`;
 }
 
+/** Utilisation as a plain number, the third decimal rounded up: at most `1` only of a pass. */
+export function ratioUp(utilisation: number): string {
+    if (!Number.isFinite(utilisation) || Math.abs(utilisation) > 100) {
+        return significant(utilisation);
+    }
+    const thousandths = Math.ceil(utilisation * 1000 - noise);
+    return signed(((utilisation <= 1 ? Math.min(thousandths, 1000) : Math.max(thousandths, 1001)) / 1000 + 0).toFixed(3));
+}
+
 /** Three significant figures; what is shorter by itself is left so (`0.8`), as are whole numbers to `9999`. Finite or not. */
-export function significant(value: number): string {
+export function significant(value: number, digits = 3): string {
     if (!Number.isFinite(value)) {
         return Number.isNaN(value) ? notComputed : infinite(value);
     }
-    const short = Number(value.toPrecision(Math.abs(value) < 9999.5 && isNear(value, Math.round(value)) ? 4 : 3));
-    return signed(isNear(value, short) ? plain(short) : plain(value, 3));
+    const short = Number(value.toPrecision(Math.abs(value) < 9999.5 && isNear(value, Math.round(value)) ? 4 : digits));
+    return signed(isNear(value, short) ? plain(short) : plain(value, digits));
 }
 
 function isNear(value: number, other: number): boolean {
@@ -65,11 +74,11 @@ export function setOut(mm: number): string {
     return unlessMissing(mm, value => fixed(value, 0));
 }
 
-/** `2.10 m`: a station given in mm, printed in metres to the millimetre. */
+/** `2.10 m`: a station given in mm, printed in metres to the centimetre; to the millimetre where it is set out so (`2.105 m`). */
 export function station(mm: number): string {
     return unlessMissing(mm, value => {
-        const text = fixed(value / 1000, 3);
-        return `${text.endsWith('0') ? text.slice(0, -1) : text} m`;
+        const setOutSo = isNear(value, Math.round(value)) && Math.round(value) % 10 !== 0;
+        return `${fixed(value / 1000, setOutSo ? 3 : 2)} m`;
     });
 }
 
@@ -78,18 +87,30 @@ export function force(kN: number): string {
     return unlessMissing(kN, value => `${fixed(value, 1)} kN`);
 }
 
+/** `3.48 kN·m`: moment in kN·m, three significant figures but no more than two decimals. */
+export function moment(kNm: number): string {
+    return amount({ value: Math.abs(kNm) < 10 ? Number(kNm.toFixed(2)) : kNm, unit: 'kNm' });
+}
+
+/** `11.14 MPa against 11.08 MPa`: as many figures as tell one from the other, so that a failure does not look like a draw. */
+export function against(demand: Amount, capacity: Amount): string {
+    const print = (digits: number): readonly [string, string] => [amount(demand, digits), amount(capacity, digits)];
+    const [one, other] = [3, 4, 5, 6].map(print).find(([a, b]) => a !== b) ?? print(3);
+    return `${one} against ${other}`;
+}
+
 /** A value with its unit; section moduli and the like in cm, as tables print them. */
-export function amount(given: Amount): string {
-    const { number, unit } = amountParts(given);
+export function amount(given: Amount, digits = 3): string {
+    const { number, unit } = amountParts(given, digits);
     return unit === '' ? number : `${number} ${unit}`;
 }
 
 /** The parts of `amount`, for mathematics; what is not finite or has no dimension has no unit. */
-export function amountParts({ value, unit }: Amount): { readonly number: string; readonly unit: string } {
+export function amountParts({ value, unit }: Amount, digits = 3): { readonly number: string; readonly unit: string } {
     const larger = inCentimetres[unit];
     return larger
-        ? amountParts({ value: value * larger.factor, unit: larger.unit })
-        : { number: significant(value), unit: Number.isFinite(value) ? unitAsPrinted(unit) : '' };
+        ? amountParts({ value: value * larger.factor, unit: larger.unit }, digits)
+        : { number: significant(value, digits), unit: Number.isFinite(value) ? unitAsPrinted(unit) : '' };
 }
 
 /** A quantity in base units with the unit that a person would choose. */

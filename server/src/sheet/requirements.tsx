@@ -1,5 +1,5 @@
-import type { Amount, RequirementResult } from '../results.js';
-import { amount, percentUp } from './numbers.js';
+import type { RequirementResult } from '../results.js';
+import { against, percentUp } from './numbers.js';
 import type { Outcome } from './outcome.js';
 import { Block, Line, OutcomeMark, Table } from './parts.js';
 
@@ -21,8 +21,11 @@ export function Requirements({ requirements }: { readonly requirements: readonly
 
 /** A utilisation that must not be more than something is rounded up, like any other. */
 function found({ left, right, requirement: { comparison } }: RequirementResult): string {
-    const print = (given: Amount): string => given.unit === '%' && comparison.startsWith('<') ? percentUp(given.value / 100) : amount(given);
-    return left && right ? `${print(left)} against ${print(right)}` : 'not computed';
+    if (!left || !right) {
+        return 'not computed';
+    }
+    const roundsUp = left.unit === '%' && comparison.startsWith('<');
+    return roundsUp ? `${percentUp(left.value / 100)} against ${percentUp(right.value / 100)}` : against(left, right);
 }
 
 function outcomeOf({ holds }: RequirementResult): Outcome {

@@ -25,8 +25,8 @@ export interface Frame {
     readonly scale: number;
 }
 
-export function frameOf({ length, depth, slope }: MemberResult): Frame {
-    const room = viewWidth - 2 * sideMargin;
+/** @param room for the member's own extent across the view */
+export function frameOf({ length, depth, slope }: MemberResult, room = viewWidth - 2 * sideMargin): Frame {
     const scale = Math.min(room / (length * Math.max(Math.cos(slope), 1e-6)), tallest / (length * Math.max(Math.abs(Math.sin(slope)), 1e-6)), deepest / depth);
     return {
         scale,

@@ -82,7 +82,7 @@ export function placeFlags(flags: readonly Flag[], within: Extent): PlacedFlag[]
     ];
     const occupied = new Map<Flag, Occupied>();
     for (const flag of inTurn) {
-        const candidates = flags.flatMap((_, row) => sidesOf(flag, within).map(side => occupy(flag, row, side)));
+        const candidates = sidesOf(flag, within).flatMap(side => flags.map((_, row) => occupy(flag, row, side)));
         const free = candidates.find(candidate => ![...occupied.values()].some(other => clash(candidate, other)));
         occupied.set(flag, free ?? occupy(flag, flags.length, sidesOf(flag, within)[0]!));
     }

@@ -6,6 +6,8 @@ export interface Curve {
     readonly style: 'solid' | 'dashed';
     readonly points: readonly DiagramPoint[];
     readonly print: (value: number) => string;
+    /** A peak that is less than this share of the one on the other side is not marked. */
+    readonly slight: number;
 }
 
 export interface Peak {
@@ -17,11 +19,8 @@ export interface Peak {
     readonly words: string;
 }
 
-/** A peak on the other side that is less than this share of the greater one is not marked. */
-const slight = 0.02;
-
 /** The greatest and the least of an envelope, where they lie on their own side of the axis. */
-export function peaksOf({ label, points, print }: Curve): readonly Peak[] {
+export function peaksOf({ label, points, print, slight }: Curve): readonly Peak[] {
     const greatest = points.reduce<DiagramPoint | undefined>((most, point) => most && most.max >= point.max ? most : point, undefined);
     const least = points.reduce<DiagramPoint | undefined>((most, point) => most && most.min <= point.min ? most : point, undefined);
     if (!greatest || !least) {

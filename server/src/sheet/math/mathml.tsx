@@ -6,7 +6,7 @@ import { parseTex, printTex, type Row } from './tex.js';
 
 /** A formula as MathML; as plain text where TeX is not understood. */
 export function Formula({ row, lead = '' }: { readonly row: Row; readonly lead?: string }) {
-    const tex = lead + uprightWords(printTex(row, valueToTex));
+    const tex = lead + uprightWords(printTex(row, valueToTex, ' \\, '));
     const mathml = toMathml(tex);
     return mathml === undefined ? <code>{texToText(tex)}</code> : <span class="math" dangerouslySetInnerHTML={{ __html: mathml }} />;
 }

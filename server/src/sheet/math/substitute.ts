@@ -1,5 +1,5 @@
 import type { Amount, Term } from '../../results.js';
-import { parseTex, printTex, type Atom, type Row } from './tex.js';
+import { isFactor, parseTex, printTex, type Atom, type Row } from './tex.js';
 
 /**
  * The formula with the terms' numbers for their symbols. A symbol is matched whole (`h` is not the `h` of
@@ -72,7 +72,6 @@ function withDots(row: Row): Row {
 }
 
 const isFactorStart = (atom: Atom): boolean => isFactor(atom) || atom.kind === 'function';
-const isFactor = (atom: Atom): boolean => atom.kind === 'scripts' ? isFactor(atom.base) : !['operator', 'function', 'space', 'words'].includes(atom.kind);
 
 function holdsValue(atom: Atom): boolean {
     switch (atom.kind) {

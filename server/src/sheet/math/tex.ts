@@ -109,16 +109,25 @@ function wordArguments(tex: string): string[] {
     return [...tex.matchAll(/\\(?:text|mathrm|textrm|mathit)(?![a-zA-Z])\s*(?:\{((?:[^{}\\]|\\[^])*)\}|([^]))/g)].map(match => match[1] ?? match[2] ?? '');
 }
 
-/** As TeX again; also the form that symbols are compared in, since it is the same for `M_d` and `M_{d}`. */
-export function printTex(row: Row, printValue: (amount: Amount) => string = () => ''): string {
-    const print = (items: Row): string => items.map(one).join(' ');
+/** What can be multiplied by standing beside something. */
+export function isFactor(atom: Atom): boolean {
+    return atom.kind === 'scripts' ? isFactor(atom.base) : !['operator', 'function', 'space', 'words'].includes(atom.kind);
+}
+
+/**
+ * As TeX again; also the form that symbols are compared in, since it is the same for `M_d` and `M_{d}`.
+ * @param product stands between factors that are side by side
+ */
+export function printTex(row: Row, printValue: (amount: Amount) => string = () => '', product = ' '): string {
+    const print = (items: Row): string =>
+        items.map((item, i) => `${i === 0 ? '' : isFactor(item) && isFactor(items[i - 1]!) ? product : ' '}${one(item)}`).join('');
     const one = (atom: Atom): string => {
         switch (atom.kind) {
             case 'number': return atom.text;
             case 'words': return `${atom.command}{${atom.text}}`;
             case 'fraction': return `\\frac{${print(atom.over)}}{${print(atom.under)}}`;
             case 'root': return `\\sqrt${atom.degree ? `[${print(atom.degree)}]` : ''}{${print(atom.of)}}`;
-            case 'scripts': return `${one(atom.base)}${atom.sub ? `_{${print(atom.sub)}}` : ''}${atom.sup ? `^{${print(atom.sup)}}` : ''}`;
+            case 'scripts': return `${one(atom.base)}${atom.sub ? `_{${printTex(atom.sub, printValue)}}` : ''}${atom.sup ? `^{${print(atom.sup)}}` : ''}`;
             case 'group': return atom.open ? `\\left${atom.open} ${print(atom.items)} \\right${atom.close || '.'}` : `{${print(atom.items)}}`;
             case 'value': return printValue(atom.amount);
             default: return atom.tex;

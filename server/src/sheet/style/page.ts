@@ -13,14 +13,17 @@ body { margin: 0; background: light-dark(#fff, #1c1d1f); }
 :root { color-scheme: light dark; }
 .sheet { max-width: 60rem; margin: 0 auto; padding: 1rem 1.2rem 3rem; }
 @page {
-    margin: 15mm 15mm 18mm;
-    @bottom-left { content: ${cssString(`${clip(job?.title || 'Untitled job', 60)} · ${clip(revision, 30)}`)}; font: 8pt sans-serif; }
-    @bottom-center { content: ${cssString(`${verdict} · ${clip(meta.sourceHash, 12)}`)}; font: 8pt sans-serif; }
+    margin: 18mm 15mm;
+    @top-left { content: ${cssString(`${clip(job?.title || 'Untitled job', 70)} · ${clip(revision, 20)}`)}; font: 8pt sans-serif; }
+    @top-right { content: ${cssString(verdict)}; font: 8pt sans-serif; }
+    @bottom-left { content: ${cssString(`source ${clip(meta.sourceHash, 20)} · Padstone ${clip(meta.version, 20)} · ${clip(meta.date, 30)}`)}; font: 8pt sans-serif; }
     @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif; }
 }
 @media print {
     :root, .padstone { color-scheme: light; }
     .sheet { max-width: none; padding: 0; font-size: 9.5pt; }
+    .padstone .step { margin: 0.4em 0 0.4em 1em; }
+    .padstone th, .padstone td { padding-top: 0.2em; padding-bottom: 0.2em; }
     h1, h2, h3, summary, .governs { break-after: avoid; }
     figure, tr, .step, .hazards li, .signature, .verdict, .facts { break-inside: avoid; }
     .padstone .drawings { flex-wrap: nowrap; gap: 0 6mm; break-inside: avoid; }

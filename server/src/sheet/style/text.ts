@@ -23,10 +23,11 @@ export const textStyle = `
 .padstone h1 { font-size: 1.5em; line-height: 1.2; margin: 0.4em 0 0.1em; }
 .padstone h2 { font-size: 1.15em; margin: 1.8em 0 0.5em; padding-bottom: 0.15em; border-bottom: 1px solid var(--rule); }
 .padstone h3 { font-size: 1em; margin: 1.4em 0 0.3em; }
-.padstone h1, .padstone .title, .padstone .name, .padstone tbody th { unicode-bidi: isolate; overflow-wrap: anywhere; }
+.padstone h1, .padstone .title, .padstone .name { unicode-bidi: isolate; overflow-wrap: anywhere; }
 .padstone p, .padstone li, .padstone dd { overflow-wrap: anywhere; }
-.padstone h1, .padstone h3 .title { display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 4; overflow: hidden; }
-.padstone h3 .title { display: inline-block; vertical-align: bottom; max-width: 100%; max-height: 4.4em; font-weight: normal; }
+.padstone h1 { display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 4; overflow: hidden; }
+.padstone h3 .title { display: inline-block; vertical-align: bottom; max-width: 100%; max-height: 4.4em; overflow: hidden; font-weight: normal; }
+.padstone h3 .name { display: inline-block; vertical-align: bottom; max-width: 16em; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
 .padstone p { margin: 0.3em 0; }
 .padstone ul, .padstone ol { margin: 0.4em 0; padding-left: 1.4em; }
 .padstone li { margin: 0.25em 0; }
@@ -64,7 +65,9 @@ export const textStyle = `
 .padstone table.members th:last-child, .padstone table.members td:last-child { width: 25%; }
 .padstone table.members tbody td[colspan] { width: auto; }
 .padstone table.members .small, .padstone table.members .title, .padstone table.loads .small { display: block; font-weight: normal; }
-.padstone table.members .name, .padstone table.members .title { display: block; max-height: 4.4em; overflow: hidden; text-overflow: ellipsis; }
+.padstone table.members .title { max-height: 4.4em; overflow: hidden; }
+.padstone table .name { display: block; max-width: 16em; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+.padstone li, .padstone .verdict p, .padstone summary { max-height: 24em; overflow: hidden; }
 .padstone table.reactions { width: auto; margin-top: 0.6em; }
 
 .padstone .hazards { list-style: none; padding: 0; }
@@ -88,6 +91,6 @@ export const textStyle = `
 .padstone .where dt { flex: none; min-width: 3.6em; }
 .padstone .where dd { margin: 0; color: var(--soft); min-width: 0; }
 .padstone .signature > div { display: flex; align-items: flex-end; height: 2.6em; gap: 1em; }
-.padstone .signature dt { flex: none; width: 12em; }
+.padstone .signature dt { flex: none; width: 14em; }
 .padstone .signature dd { flex: 1; margin: 0; border-bottom: 1px solid var(--ink); }
 `;
