@@ -34,7 +34,7 @@ export function sizeProblems(member: Member): Problem[] {
     const sizes: [string, Given][] = [['length', member.length], ['breadth', section.breadth], ['depth', section.depth]];
     const problems = sizes.filter(([, { value }]) => !isSize(value)).map(([what, { source }]) =>
         noResults(member, 'bad-size', `its ${what} is not a positive size`, source));
-    if (!(Math.abs(member.slope) <= Math.PI / 2)) problems.push(noResults(member, 'bad-slope', 'its slope is not between level and upright', member.source));
+    if (member.kind === 'beam' && !(Math.abs(member.slope) <= Math.PI / 2)) problems.push(noResults(member, 'bad-slope', 'its slope is not between level and upright', member.source));
     if (member.precamber && !isUsable(member.precamber.value)) problems.push(noResults(member, 'bad-size', 'its precamber is not a size', member.precamber.source));
     return problems;
 }
