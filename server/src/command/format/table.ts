@@ -1,4 +1,3 @@
-import Table from 'cli-table3';
 import stringWidth from 'string-width';
 
 export interface Column {
@@ -19,20 +18,21 @@ const narrowest = 8;
 
 /** Columns side by side without rules, so that the same table reads in a terminal, a pipe and a log. */
 export function table(columns: readonly Column[], rows: readonly (readonly (Cell | string)[])[], width: number): string {
-    const cells: Cell[][] = rows.map(row => row.map(cell => typeof cell === 'string' ? { text: plain(cell) } : { ...cell, text: plain(cell.text) }));
-    const widths = fit(columns, columns.map((column, i) => Math.max(...[column.head, ...cells.map(row => row[i]?.text ?? '')].map(stringWidth))), width);
-    const layout = new Table({
-        chars: { top: '', 'top-mid': '', 'top-left': '', 'top-right': '', bottom: '', 'bottom-mid': '', 'bottom-left': '', 'bottom-right': '',
-            left: indent, 'left-mid': '', mid: '', 'mid-mid': '', right: '', 'right-mid': '', middle: gap },
-        style: { head: [], border: [], 'padding-left': 0, 'padding-right': 0 },
-        colAligns: columns.map(column => column.align ?? 'left'),
-        colWidths: widths
-    });
-    layout.push(columns.map((column, i) => clip(column.head, widths[i]!)));
-    for (const row of cells) {
-        layout.push(row.map((cell, i) => painted({ ...cell, text: clip(cell.text, widths[i]!) })));
-    }
-    return layout.toString().split('\n').map(line => line.trimEnd()).join('\n');
+    const head: Cell[] = columns.map(column => ({ text: column.head }));
+    const lines = [head, ...rows.map(row => row.map(cell => typeof cell === 'string' ? { text: plain(cell) } : { ...cell, text: plain(cell.text) }))];
+    const widths = fit(columns, columns.map((_, i) => Math.max(...lines.map(line => stringWidth(line[i]?.text ?? '')))), width);
+    return lines
+        .map(line => line.map((cell, i) => fill(cell, widths[i]!, columns[i]!.align)).join(gap))
+        .map(line => `${indent}${line}`.trimEnd())
+        .join('\n');
+}
+
+/** A cell as wide as its column; colour takes no room. */
+function fill(cell: Cell, width: number, align: Column['align']): string {
+    const text = clip(cell.text, width);
+    const padding = ' '.repeat(width - stringWidth(text));
+    const shown = painted({ ...cell, text });
+    return align === 'right' ? padding + shown : shown + padding;
 }
 
 /** Takes what is too wide from the widest columns that may be clipped. */
