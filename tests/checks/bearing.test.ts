@@ -78,6 +78,8 @@ describe('contacts of a member', () => {
     it('lose k_c,90 where a point load stands near', () => {
         expect(contactsOf(joist({ loads: [pointLoad(400)] }))[0]?.kc90).toBe(1);
         expect(contactsOf(joist({ loads: [pointLoad(2000)] }))[0]?.kc90).toBe(1.5);
+        expect(contactsOf(joist({ loads: [pointLoad(100)] }))[0]).toMatchObject({ kc90: 1, toNext: 0, effective: 150 });
+        expect(contactsOf(joist({ loads: [pointLoad(100)] }))[1]?.kc90).toBe(1.5);
     });
     it('of a post press its end grain', () => {
         const post = beam({

@@ -69,7 +69,7 @@ function explain(context: MemberContext, contact: Contact, combination: Combinat
 
 function lengthStep({ on, length, effective }: Contact): Step {
     const cut = on.bearing !== undefined && length < on.bearing ? `; the bearing of ${on.bearing} mm reaches past the end of the member` : '';
-    return step('l_{ef}', 'l + \\Delta l', [term('l', length, 'mm', 'contact', on.source), term('\\Delta l', effective - length, 'mm', 'both sides together')],
+    return step('l_{ef}', 'l + \\Delta_l', [term('l', length, 'mm', 'contact', on.source), term('\\Delta_l', effective - length, 'mm', 'both sides together')],
         amount(effective, 'mm'), { clause: 'EN 1995-1-1 6.1.5(1)', note: `30 mm a side, no more than a, l or l1/2${cut}` });
 }
 

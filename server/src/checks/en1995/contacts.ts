@@ -31,14 +31,14 @@ export function contactsOf(context: MemberContext): readonly Contact[] {
         const size = sizeOf(context, on);
         return size ? [{ on, size, patch: patchOf(member, on.at, size.length) }] : [];
     });
-    const others: readonly Patch[] = [
-        ...sized.map(({ patch }) => patch),
-        ...loads.flatMap(({ point }) => point ? [{ from: point.at, to: point.at }] : [])
-    ];
+    const points: readonly Patch[] = loads.flatMap(({ point }) => point ? [{ from: point.at, to: point.at }] : []);
     return sized.map(({ on, size, patch }) => {
         const length = patch.to - patch.from;
-        const before: ContactSide = { toEnd: patch.from, toNext: gapBefore(patch, others) };
-        const after: ContactSide = { toEnd: member.length.value - patch.to, toNext: gapAfter(patch, others) };
+        const others = [...sized.flatMap(other => other.on === on ? [] : [other.patch]), ...points];
+        const before: ContactSide = { toEnd: patch.from, toNext: nearest(others.map(({ from, to }) => from >= patch.to ? Infinity : patch.from - to)) };
+        const after: ContactSide = {
+            toEnd: member.length.value - patch.to, toNext: nearest(others.map(({ from, to }) => to <= patch.from ? Infinity : from - patch.to))
+        };
         const toNext = Math.min(before.toNext, after.toNext);
         return {
             on,
@@ -114,10 +114,7 @@ function narrowest({ member, actions }: MemberContext, patch: Patch): number {
         .reduce((least, { b }) => Math.min(least, b), wholeSection(member).b);
 }
 
-function gapBefore(patch: Patch, others: readonly Patch[]): number {
-    return others.reduce((gap, { from, to }) => from < patch.from ? Math.min(gap, Math.max(0, patch.from - to)) : gap, Infinity);
-}
-
-function gapAfter(patch: Patch, others: readonly Patch[]): number {
-    return others.reduce((gap, { from, to }) => to > patch.to ? Math.min(gap, Math.max(0, from - patch.to)) : gap, Infinity);
+/** Nought where something presses on the contact itself. */
+function nearest(gaps: readonly number[]): number {
+    return Math.max(0, Math.min(Infinity, ...gaps));
 }

@@ -1,4 +1,5 @@
 /** Deflections against a share of the span, EN 1995-1-1 7.2. Lengths mm. */
+import type { Member } from '../../../../language/src/model.js';
 import type { Deflection, Span } from '../../analysis/actions.js';
 import type { Step } from '../../results.js';
 import type { Outcome } from '../check.js';
@@ -38,6 +39,11 @@ export function deflectionOutcomes(deflections: readonly Deflection[], limit: De
             ]
         };
     });
+}
+
+/** A beam always deflects: without a number for it that is said. */
+export function deflectionLacking(check: string, { kind }: Member, deflections: readonly Deflection[]): readonly string[] {
+    return kind === 'beam' && deflections.length === 0 ? [`${check}: no deflection was computed`] : [];
 }
 
 function limitStep(span: Span, { divisor }: DeflectionLimit, capacity: number): Step {

@@ -1,5 +1,5 @@
 import type { MemberCheck } from '../check.js';
-import { deflectionOutcomes } from './deflection.js';
+import { deflectionLacking, deflectionOutcomes } from './deflection.js';
 
 /** The analysis takes the precamber off. */
 export const final: MemberCheck = {
@@ -8,5 +8,6 @@ export const final: MemberCheck = {
     outcomes: ({ actions, member, parameters }) => deflectionOutcomes(actions.final, {
         symbol: 'w_{fin}', divisor: parameters.finalLimit,
         note: `quasi-permanent combination with creep${member.precamber ? `, less the precamber of ${member.precamber.value} mm` : ''}`
-    })
+    }),
+    lacking: ({ actions, member }) => deflectionLacking('final', member, actions.final)
 };
