@@ -10,10 +10,9 @@ import type { SyntaxError } from './syntax.js';
 export function unsoundDeclarations(root: ast.Calculation, errors: readonly SyntaxError[]): ReadonlySet<ast.Declaration> {
     const sorted = root.declarations.filter(node => node.$cstNode !== undefined).sort((a, b) => a.$cstNode!.offset - b.$cstNode!.offset);
     const unsound = new Set<ast.Declaration>();
-    for (const { rules, after } of errors) {
-        const node = lastBefore(sorted, after);
-        const inside = node !== undefined && (rules.includes(node.$type) || (rules.length === 0 && after < node.$cstNode!.end));
-        if (inside) {
+    for (const { within } of errors) {
+        const node = within === undefined ? undefined : lastBefore(sorted, within);
+        if (node !== undefined) {
             unsound.add(node);
         }
     }
@@ -31,13 +30,13 @@ function lastBefore(sorted: readonly ast.Declaration[], offset: number): ast.Dec
 }
 
 /** Spreads from members that are broken to those that carry them or that they carry. */
-export function spread(root: ast.Calculation, reasons: Map<string, string>): void {
+export function spread(root: ast.Calculation, unsound: ReadonlySet<ast.Declaration>, reasons: Map<string, string>): void {
     const members = root.declarations.filter(ast.isMember).filter(member => member.name);
     const names = new Set(members.map(member => member.name));
     const neighbours = new Map<string, Set<string>>();
     const join = (one: string, other: string) => neighbours.set(one, (neighbours.get(one) ?? new Set()).add(other));
     for (const member of members) {
-        for (const word of carriersOf(member, reasons.has(member.name))) {
+        for (const word of carriersOf(member, unsound.has(member))) {
             if (names.has(word) && word !== member.name) {
                 join(member.name, word);
                 join(word, member.name);
@@ -55,9 +54,9 @@ export function spread(root: ast.Calculation, reasons: Map<string, string>): voi
     }
 }
 
-/** In a broken member any word may be what it stands on: what could not be read is not known to be harmless. */
-function carriersOf(member: ast.Member, broken: boolean): readonly string[] {
-    return broken ? wordsOf(member) : member.statements.filter(ast.isBearing).map(bearing => bearing.on?.$refText ?? '');
+/** In a member that could not be read any word may be what it stands on. */
+function carriersOf(member: ast.Member, unreadable: boolean): readonly string[] {
+    return unreadable ? wordsOf(member) : member.statements.filter(ast.isBearing).map(bearing => bearing.on?.$refText ?? '');
 }
 
 export const wordsOf = (node: AstNode): readonly string[] => node.$cstNode?.text.match(/[\p{L}_][\p{L}\p{N}_]*/gu) ?? [];

@@ -15,7 +15,8 @@ export interface Context {
     readonly file: string;
     readonly names: Names;
     readonly findings: Finding[];
-    readonly notComputed: NotComputed[];
+    /** By what they are called. */
+    readonly notComputed: Map<string, NotComputed>;
     readonly inputs: Given<number | string>[];
     /** Every input's name as `breakeven` would call it, of consequence or not. */
     readonly paths: Set<string>;
@@ -28,7 +29,7 @@ export interface Context {
 }
 
 export function newContext(file: string, names: Names): Context {
-    return { file, names, findings: [], notComputed: [], inputs: [], paths: new Set(), values: new Map(), pending: [], failures: 0 };
+    return { file, names, findings: [], notComputed: new Map(), inputs: [], paths: new Set(), values: new Map(), pending: [], failures: 0 };
 }
 
 export function source(context: Context, node: AstNode, property?: string): SourceRef {
@@ -63,8 +64,7 @@ export function attempt<T>(context: Context, action: () => T): { readonly value:
 
 /** Names a thing once, however often it is said. */
 export function notComputed(context: Context, what: string, why: string, members: readonly string[], at: SourceRef): void {
-    if (context.notComputed.some(known => known.what === what)) {
-        return;
+    if (!context.notComputed.has(what)) {
+        context.notComputed.set(what, { what, why, members: [...new Set(members)], source: at });
     }
-    context.notComputed.push({ what, why, members: [...new Set(members)], source: at });
 }

@@ -13,7 +13,9 @@ import { evaluateMember } from './members.js';
 import { collectNames, reportDuplicates } from './names.js';
 import { evaluateBreakEvens, evaluateNotComputed } from './not-computed.js';
 import { evaluateRequirement } from './requirements.js';
+import { checkUnusedValues } from './unused-values.js';
 import { evaluateSurvey } from './survey.js';
+import type { SyntaxError } from './syntax.js';
 import { syntaxErrors } from './syntax.js';
 
 /** So many findings are told for a file; one more says how many are left out. */
@@ -68,20 +70,23 @@ function evaluateRoot(root: ast.Calculation, document: LangiumDocument, text: st
     memberNodes.forEach(node => dependOnBad(node, badThings, reasons));
     context.names.duplicates.forEach(({ again, first }) => [again, first].filter(ast.isMember).forEach(node => reasons.set(node.name, 'its name is given twice')));
     const loads = soundOf(root.declarations.filter(ast.isLoad), node => evaluateLoad(context, node), node => loseLoad(context, node, reasons));
-    spread(root, reasons);
+    errors.flatMap(error => error.skipped).filter(word => ast.isMember(context.names.things.get(word)) && !reasons.has(word))
+        .forEach(word => reasons.set(word, 'a line that could not be read names it'));
+    spread(root, unsound, reasons);
     const broken = brokenMembers(context, root, reasons);
 
     const requirements = root.declarations.filter(ast.isRequire).flatMap(node => evaluateRequirement(context, node) ?? []);
     const survey = evaluateSurvey(context, root);
     const access = evaluateAccess(context, root);
     evaluateNotComputed(context, root);
+    checkUnusedValues(context, root);
     evaluateBreakEvens(context, root, new Set(reasons.keys()));
     const isSound = ({ name }: Member) => !reasons.has(name);
     const model: Model = {
         file, job, values, materials, walls, members: members.filter(isSound), loads: loads.filter((load: Load) => !reasons.has(load.member)),
-        requirements, survey, access, notComputed: context.notComputed, inputs: context.inputs
+        requirements, survey, access, notComputed: [...context.notComputed.values()], inputs: context.inputs
     };
-    return { model, findings: bounded([...errors.map(error => error.finding), ...context.findings], file), broken };
+    return { model, findings: bounded(withoutConsequences(context.findings, errors, unsound), file), broken };
 }
 
 const isMaterial = (node: ast.Declaration): node is ast.Timber | ast.Steel | ast.Masonry => ast.isTimber(node) || ast.isSteel(node) || ast.isMasonry(node);
@@ -103,6 +108,23 @@ function loseLoad(context: Context, node: ast.Load, reasons: Map<string, string>
         }
     }
 }
+
+/** What a statement that could not be read makes seem missing. */
+const consequences = new Set([
+    'no-material', 'no-section', 'no-length', 'no-support', 'no-grade', 'no-category', 'load-on-nothing', 'load-without-place', 'load-without-strip',
+    'load-misplaced', 'empty-loss', 'floor-incomplete', 'said-twice'
+]);
+
+function withoutConsequences(findings: readonly Finding[], errors: readonly SyntaxError[], unsound: ReadonlySet<ast.Declaration>): readonly Finding[] {
+    const runs = [...unsound].map(node => node.$cstNode!);
+    const syntax = errors.map(error => error.finding);
+    const units = new Set(syntax.filter(isUnitMistake).map(finding => finding.source.line));
+    const told = findings.filter(({ code, source }) =>
+        !(consequences.has(code) && runs.some(run => run.offset <= source.start && source.start < run.end)) && !(code === 'unit-missing' && units.has(source.line)));
+    return [...syntax, ...told];
+}
+
+const isUnitMistake = ({ code, message }: Finding) => code === 'unknown-unit' || message.startsWith('decimals');
 
 function bounded(findings: readonly Finding[], file: string): readonly Finding[] {
     const sorted = [...findings].sort((a, b) => a.source.start - b.source.start || severityRank(a) - severityRank(b));

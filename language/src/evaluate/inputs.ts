@@ -12,6 +12,8 @@ import { behind } from './source.js';
 
 export interface Expectation {
     readonly dimensions: readonly Dimension[];
+    /** With its article, where the dimension does not say it. */
+    readonly name?: string;
     /** The unit that a missing or wrong one is replaced with. */
     readonly usual: string;
     readonly sign: 'positive' | 'not negative' | 'any';
@@ -74,7 +76,7 @@ export function fitting(context: Context, node: ast.Expression, quantity: Quanti
 
 function wrongDimension(context: Context, node: ast.Expression, quantity: Quantity, expected: Expectation): void {
     const at = source(context, node);
-    const wanted = expected.dimensions.map(dimensionName).join(' or ');
+    const wanted = expected.name ?? expected.dimensions.map(dimensionName).join(' or ');
     if (ast.isLiteral(node) && node.unit === undefined) {
         fail(context, 'unit-missing', `a unit is missing: expected ${wanted}, such as ${node.value} ${expected.usual}`, at,
             { fix: { title: `add ${expected.usual}`, text: ` ${expected.usual}`, at: behind(at) } });

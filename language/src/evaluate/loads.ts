@@ -82,7 +82,7 @@ function amountOf(context: Context, node: ast.Load): Amount | undefined {
 /** The unit that is probably meant depends on how the load is spread. */
 function amountExpected(node: ast.Load): Expectation {
     const usual = node.parts.some(ast.isLoadStrip) ? 'kN/m2' : node.parts.some(ast.isLoadAt) ? 'kN' : 'kN/m';
-    return { dimensions: [...forces, ...masses], usual, sign: 'any' };
+    return { dimensions: [...forces, ...masses], name: 'a force, a line load or an area load', usual, sign: 'any' };
 }
 
 type Placed = Pick<Load, 'strip' | 'point' | 'line'>;

@@ -2,36 +2,47 @@
 import type { ParseResult } from 'langium';
 import type { IToken } from 'chevrotain';
 import type { Finding, Fix, SourceRef } from '../model.js';
+import type { SyntaxException } from '../lexing/parser.js';
 import { mostSyntaxErrors } from '../lexing/parser.js';
 import { behind } from './source.js';
 
 export interface SyntaxError {
     readonly finding: Finding;
-    /** Names of the grammar rules that were being read, outermost first; empty for a stray character. */
-    readonly rules: readonly string[];
-    /** Offset of the last thing that was read before it. */
-    readonly after: number;
+    /** Offset of a place in the declaration that the error makes unsound, if it lies in or right behind one. */
+    readonly within?: number;
+    /** Words that were skipped, so that nothing is known of what they say. */
+    readonly skipped: readonly string[];
 }
 
 export function syntaxErrors({ lexerErrors, parserErrors }: ParseResult, text: string, file: string): readonly SyntaxError[] {
     const stray = lexerErrors.map(({ offset, length, line, column, message }): SyntaxError => {
         const source = { file, start: offset, end: offset + length, line: line ?? lineOf(text, offset), column: column ?? 1 };
-        return { finding: { severity: 'error', code: 'syntax', message, source }, rules: [], after: offset };
+        return { finding: { severity: 'error', code: 'syntax', message, source }, within: offset, skipped: [] };
     });
-    const parsed = parserErrors.map((error): SyntaxError => {
-        const previous = (error as { readonly previousToken?: IToken }).previousToken;
-        return {
-            finding: findingOf(error.message, error.token, previous, text, file),
-            rules: error.context.ruleStack.map(rule => rule.replace(/\u200B$/, '')),
-            after: previous !== undefined && !isNaN(previous.startOffset) ? previous.startOffset : 0
-        };
-    });
+    const parsed = (parserErrors as readonly SyntaxException[]).map((error): SyntaxError => ({
+        finding: findingOf(error.message, error.token, error.previousToken, text, file),
+        within: unsoundPlace(error),
+        skipped: [error.token, ...error.resyncedTokens].map(token => token.image)
+    }));
     const cut = parserErrors.length >= mostSyntaxErrors ? [cutOff(parserErrors.at(-1)!.token, text, file)] : [];
-    return [...stray, ...parsed, ...cut];
+    return firstAtEachPlace([...stray, ...parsed, ...cut]);
+}
+
+/** Between declarations an error makes none unsound, save what is left over on the line of one, or belongs inside one. */
+function unsoundPlace({ context, token, previousToken, message }: SyntaxException): number | undefined {
+    const between = context.ruleStack.length <= 1;
+    const leftOver = previousToken?.endLine === token.startLine || message.includes('belongs inside a member');
+    return between && !leftOver ? undefined : previousToken?.startOffset;
+}
+
+/** Recovery may stumble over one place more than once. */
+function firstAtEachPlace(errors: readonly SyntaxError[]): readonly SyntaxError[] {
+    const seen = new Set<number>();
+    return errors.filter(({ finding: { source: { start } } }) => !seen.has(start) && seen.add(start));
 }
 
 function findingOf(message: string, token: IToken, previous: IToken | undefined, text: string, file: string): Finding {
-    const source = placeOf(token, previous, text, file);
+    const source = placeOf(token, previous, message.includes(' is missing'), text, file);
     const meant = /: did you mean '([^']+)'\?$/.exec(message)?.[1];
     const code = message.startsWith('unknown unit') ? 'unknown-unit' : 'syntax';
     const fix = meant !== undefined ? { title: `write '${meant}'`, at: source, text: meant } : plainFix(message, source);
@@ -46,16 +57,14 @@ function plainFix(message: string, at: SourceRef): Fix | undefined {
 }
 
 /** What is missing is shown behind what stands before it, when the next thing is on another line. */
-function placeOf(token: IToken, previous: IToken | undefined, text: string, file: string): SourceRef {
+function placeOf(token: IToken, previous: IToken | undefined, isMissing: boolean, text: string, file: string): SourceRef {
     const ends = isNaN(token.startOffset);
     const last = previous !== undefined && !isNaN(previous.startOffset) ? previous : undefined;
-    if (last !== undefined && (ends || token.startLine !== last.endLine) && !isStray(token)) {
+    if (last !== undefined && (ends || (token.startLine !== last.endLine && isMissing))) {
         return refOf(last, file);
     }
     return ends ? { file, start: text.length, end: text.length, line: lineOf(text, text.length), column: 1 } : refOf(token, file);
 }
-
-const isStray = (token: IToken) => token.tokenType.name.startsWith('UNCLOSED');
 
 function refOf(token: IToken, file: string): SourceRef {
     const end = Math.min(token.endOffset! + 1, token.startOffset + Math.max(1, firstLineLength(token.image)));
@@ -74,5 +83,5 @@ function lineOf(text: string, offset: number): number {
 
 function cutOff(token: IToken, text: string, file: string): SyntaxError {
     const message = `after ${mostSyntaxErrors} errors of form the rest of this file is not read`;
-    return { finding: { severity: 'error', code: 'too-many-errors', message, source: placeOf(token, undefined, text, file) }, rules: [], after: text.length };
+    return { finding: { severity: 'error', code: 'too-many-errors', message, source: placeOf(token, undefined, false, text, file) }, skipped: [] };
 }

@@ -1,19 +1,26 @@
-import { GrammarAST } from 'langium';
+import { AstUtils, GrammarAST } from 'langium';
 
-/** For the name of a rule, the words that may begin a statement in its block. */
-export function leadingWordsOfBlock(grammar: GrammarAST.Grammar): (rule: string) => readonly string[] {
+export interface BlockWords {
+    /** For the name of a rule, the words that may begin a statement in its block. */
+    readonly of: (rule: string) => readonly string[];
+    /** Every word of the language. */
+    readonly all: readonly string[];
+}
+
+export function blockWords(grammar: GrammarAST.Grammar): BlockWords {
     const rules = new Map(grammar.rules.map(rule => [rule.name, rule]));
     const words = new Map<string, readonly string[]>();
-    return name => {
-        const known = words.get(name);
-        if (known !== undefined) {
-            return known;
-        }
+    const compute = (name: string): readonly string[] => {
         const rule = rules.get(name);
-        const found = GrammarAST.isParserRule(rule) ? [...new Set(repeated(rule.definition).flatMap(leading))] : [];
-        words.set(name, found);
-        return found;
+        return GrammarAST.isParserRule(rule) ? [...new Set(repeated(rule.definition).flatMap(leading))] : [];
     };
+    const of = (name: string): readonly string[] => {
+        const known = words.get(name) ?? compute(name);
+        words.set(name, known);
+        return known;
+    };
+    const keywords = AstUtils.streamAllContents(grammar).filter(GrammarAST.isKeyword).map(keyword => keyword.value);
+    return { of, all: [...new Set(keywords.filter(word => /^[a-z]/.test(word)))] };
 }
 
 function repeated(element: GrammarAST.AbstractElement): readonly GrammarAST.AbstractElement[] {

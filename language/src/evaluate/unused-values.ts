@@ -1,0 +1,82 @@
+/** Units and sizes in what this version does not compute are looked at all the same. */
+import type { AstNode } from 'langium';
+import { AstUtils } from 'langium';
+import * as ast from '../generated/ast.js';
+import * as dim from '../quantity.js';
+import type { Context } from './context.js';
+import { newContext } from './context.js';
+import { evaluateExpression } from './expressions.js';
+import type { Expectation } from './inputs.js';
+import { aDepth, aForce, aLength, aStation, aTime, fitting, wholeNumber } from './inputs.js';
+import { evaluateLoad } from './loads.js';
+import { evaluateMember } from './members.js';
+import type { Named } from './names.js';
+import { sizeSides } from './sizes.js';
+
+const aWeight: Expectation = { dimensions: [dim.mass, dim.force], usual: 'kg', sign: 'not negative' };
+const aDeflection: Expectation = { dimensions: [dim.length], usual: 'mm', sign: 'any' };
+
+/** By the type of a node and the name of its part. */
+const expected: Readonly<Record<string, Readonly<Record<string, Expectation>>>> = {
+    Ply: { at: aStation }, BoltSpacing: { value: aLength }, BoltStations: { stations: aStation }, BoltZigzag: { value: aDepth }, BoltEnds: { value: aDepth },
+    Splice: { at: aStation }, Fire: { value: aTime },
+    Hanger: { carriedAt: aStation, carrierAt: aStation }, Prop: { at: aStation, lift: aDeflection }, Tighten: { force: aForce },
+    TestPiece: { stations: aStation }, TestWeight: { amount: aWeight, at: aStation, spread: aLength }, TestReading: { weight: aWeight, deflection: aDeflection }
+};
+
+export function checkUnusedValues(context: Context, root: ast.Calculation): void {
+    for (const declaration of root.declarations) {
+        switch (declaration.$type) {
+            case 'Member': case 'Hanger': case 'Stage': case 'LoadTest': checkParts(context, declaration); break;
+            case 'Option': checkOption(context, declaration); break;
+            default: break;
+        }
+    }
+}
+
+function checkParts(context: Context, node: AstNode): void {
+    for (const part of AstUtils.streamAst(node)) {
+        for (const [name, expectation] of Object.entries(expected[part.$type] ?? {})) {
+            checkProperty(context, (part as unknown as Record<string, unknown>)[name], expectation);
+        }
+        if (ast.isPlate(part) || ast.isWashers(part)) {
+            sizeSides(context, part.size, ast.isPlate(part) && part.kind !== 'end' ? part.size?.sides.length ?? 0 : 2);
+        } else if (ast.isRods(part) || ast.isBolts(part)) {
+            wholeNumber(context, part.count, part, 'count');
+        }
+    }
+}
+
+/** Either an expression, an input or a list of them. */
+function checkProperty(context: Context, value: unknown, expectation: Expectation): void {
+    for (const item of Array.isArray(value) ? value : [value]) {
+        const node = ast.isInput(item) ? item.value : ast.isExpression(item) ? item : undefined;
+        const quantity = node && evaluateExpression(context, node);
+        if (node !== undefined && quantity !== undefined) {
+            fitting(context, node, quantity, expectation);
+        }
+    }
+}
+
+/** An option's members and loads are evaluated for their errors alone. */
+function checkOption(context: Context, option: ast.Option): void {
+    const own = option.changes.filter((change): change is ast.Member | ast.Load => ast.isMember(change) || ast.isLoad(change)).filter(change => change.name);
+    const things = new Map<string, Named>([...context.names.things, ...own.map((change): [string, Named] => [change.name, change])]);
+    const scratch: Context = { ...newContext(context.file, { ...context.names, things }), findings: context.findings, values: context.values };
+    for (const change of option.changes) {
+        switch (change.$type) {
+            case 'Member': evaluateMember(scratch, change); break;
+            case 'Load': evaluateLoad(scratch, change); break;
+            case 'Replace': evaluateReplacement(scratch, change); break;
+            default: break;
+        }
+        checkParts(scratch, change);
+    }
+}
+
+function evaluateReplacement(context: Context, replace: ast.Replace): void {
+    const name = replace.member?.$refText;
+    if (name !== undefined) {
+        evaluateMember(context, { ...replace, $type: 'Member', name, title: undefined } as unknown as ast.Member);
+    }
+}
