@@ -1,6 +1,6 @@
 /** A diagram along a member: envelopes with their peaks marked, drawn over the same length as the elevation. */
 import { scaleLinear } from 'd3-scale';
-import { area, line } from 'd3-shape';
+import { area, curveLinear, curveMonotoneX, line } from 'd3-shape';
 import type { DiagramPoint } from '../analysis/actions.js';
 import type { MemberResult } from '../results.js';
 import { station } from './numbers.js';
@@ -91,8 +91,9 @@ interface CurveProps {
 
 function CurvePath({ curve, x, y }: CurveProps) {
     const along = ({ x: at }: DiagramPoint): number => x(at);
-    const bound = (side: 'min' | 'max') => line<DiagramPoint>().x(along).y(point => y(point[side])).digits(1)([...curve.points]) ?? '';
-    const between = area<DiagramPoint>().x(along).y0(({ min }) => y(min)).y1(({ max }) => y(max)).digits(1)([...curve.points]) ?? '';
+    const shape = curve.smooth ? curveMonotoneX : curveLinear;
+    const bound = (side: 'min' | 'max') => line<DiagramPoint>().curve(shape).x(along).y(point => y(point[side])).digits(1)([...curve.points]) ?? '';
+    const between = area<DiagramPoint>().curve(shape).x(along).y0(({ min }) => y(min)).y1(({ max }) => y(max)).digits(1)([...curve.points]) ?? '';
     return (
         <g class={`curve ${curve.style}`}>
             <path class="envelope" d={between} />

@@ -14,13 +14,13 @@ const turning = 0.1;
 /** M on the tension side, V, N where there is any, and both deflections. */
 export function Diagrams({ member, id }: { readonly member: MemberResult; readonly id: string }) {
     const { M, V, N, instant, final } = member.diagrams;
-    const forces = (points: readonly DiagramPoint[]) => [{ label: '', style: 'solid' as const, points: scaled(points, kN), print: force, slight: 0.02 }];
+    const forces = (points: readonly DiagramPoint[]) => [{ label: '', style: 'solid' as const, smooth: false, points: scaled(points, kN), print: force, slight: 0.02 }];
     const normal = scaled(N, kN);
     return (
         <div class="diagrams">
             <Diagram
                 member={member} id={`${id}-M`} title="Bending moment M" caption="ultimate, drawn on the side in tension" positiveDown
-                curves={[{ label: '', style: 'solid', points: scaled(M, kNm), print: moment, slight: 0.02 }]}
+                curves={[{ label: '', style: 'solid', smooth: true, points: scaled(M, kNm), print: moment, slight: 0.02 }]}
             />
             <Diagram member={member} id={`${id}-V`} title="Shear force V" caption="ultimate" positiveDown={false} curves={forces(V)} />
             {normal.some(({ min, max }) => min < -noNormalForce || max > noNormalForce) &&
@@ -28,8 +28,8 @@ export function Diagrams({ member, id }: { readonly member: MemberResult; readon
             <Diagram
                 member={member} id={`${id}-w`} title="Deflection w" caption="final (solid) and instantaneous (dashed)" positiveDown
                 curves={[
-                    { label: 'final', style: 'solid', points: final, print: deflection, slight: turning },
-                    { label: 'instant', style: 'dashed', points: instant, print: deflection, slight: turning }
+                    { label: 'final', style: 'solid', smooth: true, points: final, print: deflection, slight: turning },
+                    { label: 'instant', style: 'dashed', smooth: true, points: instant, print: deflection, slight: turning }
                 ]}
             />
         </div>

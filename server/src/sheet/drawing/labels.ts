@@ -72,7 +72,7 @@ interface Occupied extends Extent, PlacedFlag { readonly x: number }
 
 /**
  * Labels beside their stems, so that no label covers another label or stands on another's stem.
- * Rows count from the stems' feet. What cannot be helped in as many rows as there are flags goes on top.
+ * Rows count from the stems' feet. Where there is no such place a stem may cross a label, but still no label another.
  */
 export function placeFlags(flags: readonly Flag[], within: Extent): PlacedFlag[] {
     const fitsRight = (flag: Flag): boolean => flag.x + flag.width + 3 <= within.to;
@@ -82,9 +82,10 @@ export function placeFlags(flags: readonly Flag[], within: Extent): PlacedFlag[]
     ];
     const occupied = new Map<Flag, Occupied>();
     for (const flag of inTurn) {
-        const candidates = sidesOf(flag, within).flatMap(side => flags.map((_, row) => occupy(flag, row, side)));
-        const free = candidates.find(candidate => ![...occupied.values()].some(other => clash(candidate, other)));
-        occupied.set(flag, free ?? occupy(flag, flags.length, sidesOf(flag, within)[0]!));
+        const candidates = sidesOf(flag, within).flatMap(side => Array.from({ length: flags.length + 1 }, (_, row) => occupy(flag, row, side)));
+        const without = (meets: (a: Occupied, b: Occupied) => boolean) =>
+            candidates.find(candidate => ![...occupied.values()].some(other => meets(candidate, other)));
+        occupied.set(flag, without(clash) ?? without(covers)!);
     }
     return flags.map(flag => occupied.get(flag)!);
 }
@@ -97,6 +98,10 @@ function sidesOf({ x, width }: Flag, within: Extent): readonly ('left' | 'right'
 
 function occupy({ x, width }: Flag, row: number, side: 'left' | 'right'): Occupied {
     return side === 'right' ? { x, row, side, from: x + 1, to: x + width + 3 } : { x, row, side, from: x - width - 3, to: x - 1 };
+}
+
+function covers(a: Occupied, b: Occupied): boolean {
+    return a.row === b.row && overlap(a, b);
 }
 
 function clash(a: Occupied, b: Occupied): boolean {

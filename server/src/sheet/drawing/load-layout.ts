@@ -82,5 +82,5 @@ function layOutBands(frame: Frame, loads: readonly LoadSketch[], start: number):
 /** To scale, but never too short to see. */
 function sizes(values: readonly number[], { least, most }: { readonly least: number; readonly most: number }): (value: number) => number {
     const greatest = Math.max(...values.map(Math.abs), 0);
-    return value => greatest > 0 && Number.isFinite(greatest) ? Math.max(least, most * Math.abs(value) / greatest) : least;
+    return value => greatest > 0 && Number.isFinite(greatest) ? Math.max(least, most * (Math.abs(value) / greatest)) : least;
 }
