@@ -1,12 +1,12 @@
 /** A client of the built server over a real pipe, as an editor is one. */
-import { spawn, type ChildProcess } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import {
     createProtocolConnection, DidChangeTextDocumentNotification, DidCloseTextDocumentNotification, DidOpenTextDocumentNotification,
     ExitNotification, InitializedNotification, InitializeRequest, InlayHintRequest, PublishDiagnosticsNotification, ShutdownRequest,
     StreamMessageReader, StreamMessageWriter,
-    type InitializeResult, type InlayHint, type ProtocolConnection, type PublishDiagnosticsParams, type TextDocumentContentChangeEvent
+    type InitializeResult, type InlayHint, type MessageReader, type MessageWriter, type ProtocolConnection, type PublishDiagnosticsParams, type TextDocumentContentChangeEvent
 } from 'vscode-languageserver/node';
 import { resultsNotification, type ResultsNotice } from '../../server/src/protocol.js';
 
@@ -17,29 +17,35 @@ export class Client {
     readonly notices: ResultsNotice[] = [];
     private readonly waiters = new Set<() => void>();
 
-    private constructor(readonly connection: ProtocolConnection, readonly process: ChildProcess, readonly capabilities: InitializeResult['capabilities']) {
+    private constructor(readonly connection: ProtocolConnection, private readonly exit: Promise<number | null>, readonly initialized: InitializeResult) {
         connection.onNotification(PublishDiagnosticsNotification.type, params => this.record(this.diagnostics, params));
         connection.onNotification(resultsNotification, (notice: ResultsNotice) => this.record(this.notices, notice));
     }
 
-    static async start(): Promise<Client> {
+    /** The server as a process of its own, over its standard input and output. */
+    static start(): Promise<Client> {
         if (!existsSync(bundle)) {
             throw new Error('dist/server.cjs is missing: run `npm run build` first');
         }
         const server = spawn(process.execPath, [bundle, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
-        const connection = createProtocolConnection(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin));
+        const exit = new Promise<number | null>(resolve => server.once('exit', resolve));
+        return Client.connect(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin), exit);
+    }
+
+    static async connect(reader: MessageReader, writer: MessageWriter, exit: Promise<number | null>): Promise<Client> {
+        const connection = createProtocolConnection(reader, writer);
         connection.listen();
-        const { capabilities } = await connection.sendRequest(InitializeRequest.type, { processId: process.pid, rootUri: null, capabilities: {} });
-        const client = new Client(connection, server, capabilities);
+        const initialized = await connection.sendRequest(InitializeRequest.type, { processId: process.pid, rootUri: null, capabilities: {} });
+        const client = new Client(connection, exit, initialized);
         await connection.sendNotification(InitializedNotification.type, {});
         return client;
     }
 
+    /** Asks the server to end, and gives its exit code. */
     async stop(): Promise<number | null> {
-        const exit = new Promise<number | null>(resolve => this.process.once('exit', resolve));
         await this.connection.sendRequest(ShutdownRequest.type);
         await this.connection.sendNotification(ExitNotification.type);
-        const code = await exit;
+        const code = await this.exit;
         this.connection.dispose();
         return code;
     }

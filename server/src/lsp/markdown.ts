@@ -6,7 +6,7 @@ import { stepToText } from '../sheet/plain-math.js';
 
 /** Text of the file is never markup. */
 export function escape(text: string): string {
-    return text.replace(/[\\`*_{}[\]()#+\-.!|<>~&]/g, '\\$&').replace(/\s+/g, ' ');
+    return text.replace(/[\\`*_{}[\]()#!|<>~&]/g, '\\$&').replace(/\s+/g, ' ');
 }
 
 /** Every check of a member, worst first. */

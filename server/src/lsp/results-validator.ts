@@ -1,4 +1,4 @@
-import { interruptAndCheck, type DocumentValidator, type LangiumDocument, type ValidationOptions } from 'langium';
+import { delayNextTick, interruptAndCheck, type DocumentValidator, type LangiumDocument, type ValidationOptions } from 'langium';
 import { CancellationToken, type Diagnostic } from 'vscode-languageserver';
 import type { TextDocuments } from 'langium/lsp';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
@@ -17,6 +17,8 @@ export class ResultsValidator implements DocumentValidator {
         if (!this.open.get(document.uri)) {
             return [];
         }
+        // Lets in what has arrived meanwhile: a change among it gives this build up before its longest step.
+        await delayNextTick();
         await interruptAndCheck(cancellation);
         const { lexerErrors, parserErrors } = document.parseResult;
         const results = resultsOf(document);

@@ -4,7 +4,7 @@ import { DocumentState } from 'langium';
 import {
     addCodeActionHandler, addCompletionHandler, addConfigurationChangeHandler, addDocumentHighlightHandler, addDocumentSymbolHandler,
     addDocumentUpdateHandler, addFindReferencesHandler, addFoldingRangeHandler, addGotoDefinitionHandler, addHoverHandler,
-    addInlayHintHandler, addRenameHandler, addWorkspaceSymbolHandler,
+    addInlayHintHandler, addRenameHandler,
     type DefaultSharedModuleContext, type LangiumServices, type LangiumSharedServices, type PartialLangiumServices, type PartialLangiumSharedServices
 } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
@@ -13,6 +13,7 @@ import { BuildScheduler } from './build-scheduler.js';
 import { ComputedDocuments } from './computed-documents.js';
 import { ResultHovers } from './hover/index.js';
 import { ResultHints } from './inlay-hints.js';
+import { PadstoneLanguageServer } from './language-server.js';
 import { NoWorkspaceManager } from './no-workspace.js';
 import { buildDocuments, OpenDocumentsHandler } from './open-documents.js';
 import { addPreviewHandlers } from './preview.js';
@@ -54,7 +55,9 @@ function languageModule(computed: ComputedDocuments): Module<LangiumServices, Pa
 function sharedModule(scheduler: BuildScheduler): Module<LangiumSharedServices, PartialLangiumSharedServices> {
     return {
         lsp: {
-            DocumentUpdateHandler: services => new OpenDocumentsHandler(services, scheduler)
+            DocumentUpdateHandler: services => new OpenDocumentsHandler(services, scheduler),
+            LanguageServer: services => new PadstoneLanguageServer(services),
+            WorkspaceSymbolProvider: () => undefined
         },
         workspace: {
             DocumentBuilder: services => new SettledDocumentBuilder(services, scheduler),
@@ -73,11 +76,11 @@ function addHandlers(connection: Connection, shared: LangiumSharedServices, comp
     addPreviewHandlers(connection, shared, computed);
     addCompletionHandler(connection, shared);
     addDocumentSymbolHandler(connection, shared);
-    addWorkspaceSymbolHandler(connection, shared);
     addGotoDefinitionHandler(connection, shared);
-    addFindReferencesHandler(connection, shared);
-    addDocumentHighlightHandler(connection, shared);
-    addRenameHandler(connection, shared);
+    // Langium would wait for the state of the workspace here, and answer about an older text.
+    addFindReferencesHandler(connection, shared, DocumentState.IndexedReferences);
+    addDocumentHighlightHandler(connection, shared, DocumentState.IndexedReferences);
+    addRenameHandler(connection, shared, DocumentState.IndexedReferences);
     addFoldingRangeHandler(connection, shared);
     connection.onInitialize(params => shared.lsp.LanguageServer.initialize(params));
     connection.onInitialized(params => shared.lsp.LanguageServer.initialized(params));

@@ -1,4 +1,4 @@
-import { DefaultDocumentBuilder, UriUtils, type DocumentState, type LangiumSharedCoreServices, type URI } from 'langium';
+import { DefaultDocumentBuilder, OperationCancelled, UriUtils, type DocumentState, type LangiumSharedCoreServices, type URI } from 'langium';
 import { CancellationToken } from 'vscode-languageserver';
 import type { BuildScheduler } from './build-scheduler.js';
 
@@ -15,10 +15,13 @@ export class SettledDocumentBuilder extends DefaultDocumentBuilder {
             return super.waitUntil(state, uriOrToken);
         }
         await this.settled(uriOrToken, cancellation ?? CancellationToken.None);
+        if (cancellation?.isCancellationRequested) {
+            throw OperationCancelled;
+        }
         return super.waitUntil(state, uriOrToken, cancellation);
     }
 
-    /** Also when the request is cancelled: the caller looks at its token next. */
+    /** Ends also when the request is cancelled. */
     private settled(uri: URI, cancellation: CancellationToken): Promise<void> {
         return new Promise(resolve => {
             const forget = this.scheduler.whenSettled(UriUtils.normalize(uri), resolve);

@@ -19,5 +19,5 @@ function known({ word, note, stated }: Evidence): string {
     if (!stated) {
         return 'Nothing says how this is known: it counts as assumed.';
     }
-    return note === undefined ? `Known because it was ${word}.` : `Known because it was ${word}: ${note}`;
+    return note === undefined ? `Evidence: ${word}` : `Evidence: ${word}, "${note}"`;
 }

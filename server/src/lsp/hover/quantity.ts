@@ -1,5 +1,5 @@
 import { CstUtils, type LeafCstNode } from 'langium';
-import { dimensionName, formatQuantity, units } from '../../../../language/src/units.js';
+import { dimensionName, formatQuantity, naturalUnit, units } from '../../../../language/src/units.js';
 import { escape } from '../markdown.js';
 import { type HoverOf } from './place.js';
 
@@ -10,10 +10,12 @@ export const hoverQuantity: HoverOf = ({ word }) => {
     if (!number || !symbol || !unit) {
         return undefined;
     }
-    const written = `${number.text} ${symbol.text}`;
-    const asPrinted = formatQuantity({ value: Number(number.text) * unit.factor, dimension: unit.dimension });
-    const same = asPrinted === written ? '' : ` = ${asPrinted}`;
-    return { markdown: escape(`${written}${same}, ${dimensionName(unit.dimension)}`), source: { start: number.offset, end: symbol.end } };
+    const quantity = { value: Number(number.text) * unit.factor, dimension: unit.dimension };
+    const otherwise = naturalUnit(quantity) === symbol.text ? '' : ` = ${formatQuantity(quantity)}`;
+    return {
+        markdown: escape(`${number.text} ${symbol.text}${otherwise}, ${dimensionName(unit.dimension)}`),
+        source: { start: number.offset, end: symbol.end }
+    };
 };
 
 /** The number and its unit, from either. */
