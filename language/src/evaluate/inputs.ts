@@ -52,7 +52,7 @@ export function givenValue(
     context.paths.add(path);
     const quantity = evaluateExpression(context, node);
     return quantity && node && fitting(context, node, quantity, expected)
-        ? { value: quantity.value, evidence: evidenceOf(evidence), source: source(context, node), path } : undefined;
+        ? { value: quantity.value, evidence: evidenceOf(evidence), source: source(context, node), path, dimension: quantity.dimension } : undefined;
 }
 
 /** Whether a quantity is of the expected kind, sign and size; else reports it. */

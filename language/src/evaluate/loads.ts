@@ -75,8 +75,9 @@ function amountOf(context: Context, node: ast.Load): Amount | undefined {
     const massKind = masses.findIndex(dimension => sameDimension(dimension, quantity.dimension));
     const evidence = evidenceOf(node.parts.find(ast.isLoadEvidence)?.evidence ?? node.amount.evidence);
     const value = massKind < 0 ? quantity.value : quantity.value * standardGravity;
-    const given = { value, evidence, source: source(context, node.amount.value), path: node.name };
-    return { given: consequential(context, given)!, kind: massKind < 0 ? quantity.dimension : forces[massKind]!, fromMass: massKind >= 0 };
+    const kind = massKind < 0 ? quantity.dimension : forces[massKind]!;
+    const given = { value, evidence, source: source(context, node.amount.value), path: node.name, dimension: kind };
+    return { given: consequential(context, given)!, kind, fromMass: massKind >= 0 };
 }
 
 /** The unit that is probably meant depends on how the load is spread. */
