@@ -153,8 +153,8 @@ export const results: Results = {
     ],
     loads: [
         { load: { name: 'boards', action: { kind: 'permanent' }, member: 'G4', amount: given(0.0007, 40), line: { perLength: 1.54, from: 0, to: length }, fromMass: false, source: at(40) }, duration: 'permanent', psi: [1, 1, 1], account: '0.7 kN/m² × 2.2 m = 1.54 kN/m' },
-        { load: { name: 'storage', action: { kind: 'imposed', category: 'E' }, member: 'G4', amount: given(0.00075, 41, 'assumed'), line: { perLength: 1.65, from: 0, to: length }, fromMass: false, source: at(41) }, duration: 'long-term', psi: [1, 0.9, 0.8], account: '0.75 kN/m² × 2.2 m = 1.65 kN/m' },
-        { load: { name: 'hoist', action: { kind: 'imposed', category: 'E' }, member: 'G4', amount: given(2000, 42, 'judged'), point: { force: 2000, at: 4700 }, fromMass: false, source: at(42) }, duration: 'long-term', psi: [1, 0.9, 0.8], account: '2 kN' }
+        { load: { name: 'storage', action: { kind: 'imposed', category: 'E' }, member: 'G4', amount: given(0.00075, 41, 'assumed'), line: { perLength: 1.65, from: 0, to: length }, fromMass: false, source: at(41) }, duration: 'long-term', psi: [0.95, 0.9, 0.8], account: '0.75 kN/m² × 2.2 m = 1.65 kN/m' },
+        { load: { name: 'hoist', action: { kind: 'imposed', category: 'E' }, member: 'G4', amount: given(2000, 42, 'judged'), point: { force: 2000, at: 4700 }, fromMass: false, source: at(42) }, duration: 'long-term', psi: [0.95, 0.9, 0.8], account: '2 kN' }
     ],
     parameters: [{ name: 'gamma_M solid', value: 1.3, origin: 'EN 1995-1-1 Table 2.3, recommended' }],
     hazards: [

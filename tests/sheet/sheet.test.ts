@@ -232,6 +232,7 @@ describe('the sheet alone', () => {
         expect(ledger.indexOf('oldPine.grade C18')).toBeLessThan(ledger.indexOf('G4.loss.top 35 mm'));
         const loads = textOf(byId(parsed, 'loads'));
         expect(loads).toContain('0.75 kN/m² × 2.2 m = 1.65 kN/m');
+        expect(loads).toContain('long-term 0.95 · 0.9 · 0.8');
         expect(loads).toMatch(/1\.35 G \+ 1\.5 storage medium-term G4\.bending/);
         expect(textOf(byId(parsed, 'requirements'))).toContain(`${percentUp(bending.utilisation)} against 90 % ✓ holds`);
     });

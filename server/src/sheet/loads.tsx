@@ -27,7 +27,7 @@ function LoadRow({ result: { load, duration, psi, account } }: { readonly result
             <td><span class="name">{load.member}</span></td>
             <td>{account}<span class="small">{load.fromMass && 'a mass times g = 9.80665 m/s², '}{load.amount.evidence.word}{load.amount.evidence.note && `: ${load.amount.evidence.note}`}</span></td>
             <td>{duration}</td>
-            <td class="number">{permanent ? '' : psi.map(significant).join(' · ')}</td>
+            <td class="number">{permanent ? '' : psi.map(factor => significant(factor)).join(' · ')}</td>
         </tr>
     );
 }
