@@ -3,9 +3,8 @@ import { bending, bendingStress, sectionModulus } from '../../server/src/checks/
 import { designStrength } from '../../server/src/checks/en1995/design-strength.js';
 import { shear, shearStress } from '../../server/src/checks/en1995/shear.js';
 import { sizeFactor, sizeFactorBy } from '../../server/src/checks/en1995/size-factor.js';
-import { segmentsOf } from '../../server/src/analysis/segments.js';
 import { published } from './figures.js';
-import { beam, given, segment, source, state, strengthOf } from './fixture.js';
+import { beam, segment, state, strengthOf } from './fixture.js';
 
 describe('published cases', () => {
     published('LVL-01', g => {
@@ -42,25 +41,6 @@ describe('published cases', () => {
     published('KH-solid_h=30', () => ({ kh: sizeFactor({ product: 'solid', rho_k: 350 }, 30) }));
     published('KH-glulam_h=300', () => ({ kh: sizeFactor({ product: 'glulam', rho_k: 385 }, 300) }));
     published('KH-LVL_h=100_s=0.15', () => ({ kh: sizeFactorBy(100, 300, 0.15, 1.2) }));
-    for (const id of ['DR-one', 'DR-both', 'DR-all']) {
-        published(id, g => {
-            const cut = (mm: number) => given(mm);
-            const decayed = beam({
-                b: g('b'), h: g('h'), length: 1000, member: {
-                    losses: [{
-                        from: given(0), to: given(1000), source, evidence: given(0).evidence,
-                        faces: { top: cut(g('loss_top')), bottom: cut(g('loss_bottom')), left: cut(g('loss_each_side')), right: cut(g('loss_each_side')) }
-                    }]
-                }
-            }).member;
-            const section = decayed.section;
-            const left = section.shape === 'rectangle' ? segmentsOf(decayed, section).segments[0] : undefined;
-            const { b, h } = left ?? { b: NaN, h: NaN };
-            return {
-                A_res: b * h, W_res: sectionModulus(b, h), ratio_W: sectionModulus(b, h) / sectionModulus(g('b'), g('h'))
-            };
-        });
-    }
     published('AC-02', g => {
         // The two ratios E_d / k_mod that decide which combination governs, by the check itself.
         const M = (load: number) => state({ M: load * 1e6 });

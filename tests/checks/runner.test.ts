@@ -32,7 +32,10 @@ describe('the runner', () => {
     it('never passes what is not a number, and says that it could not be computed', () => {
         const { results, lacking } = outcomes(0.5, NaN, 7);
         expect(results[0]).toMatchObject({ utilisation: Infinity, pass: false });
-        expect(lacking).toEqual(['bending could not be computed at 1.00 m: a number it needs is not finite']);
+        expect(lacking).toEqual(['bending could not be computed at 1.00 m: a number it needs is missing or below nought']);
+    });
+    it('takes a utilisation below nought for an input that is wrong', () => {
+        expect(outcomes(0.5, -7).results[0]).toMatchObject({ utilisation: Infinity, pass: false });
     });
     it('has no result for a check that does not concern the member', () => {
         expect(outcomes().results).toEqual([]);
@@ -118,6 +121,12 @@ describe('what cannot be computed', () => {
         for (const check of ['bending', 'stability', 'compression', 'tension']) {
             expect(results.find(result => result.check === check), check).toMatchObject({ utilisation: Infinity, pass: false });
             expect(lacking.some(text => text.startsWith(`${check} could not be computed`)), check).toBe(true);
+        }
+    });
+    it('has lost all of its section, even on both sides of nought: fails', () => {
+        const context = beam({ b: 50, h: 200, length: 4000, actions: { segments: [segment(0, 4000, -10, -20)] }, states: [[2000, state({ M: 1e3, V: 1 })]] });
+        for (const { id, check, pass } of runChecks(context, memberChecks).results) {
+            expect(pass, `${id} ${check}`).toBe(false);
         }
     });
     it('is of a section that is no rectangle: fails', () => {

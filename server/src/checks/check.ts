@@ -52,7 +52,7 @@ export interface MemberCheck {
     readonly clause: string;
     /**
      * Candidate outcomes, the worst among them; none where the check does not concern this member.
-     * A utilisation that is not a number counts as the worst.
+     * A utilisation that is not a number of nought or more counts as the worst.
      */
     readonly outcomes: (context: MemberContext) => readonly Outcome[];
     /** What of this check could not be done and why, e.g. for want of an input: each is said in `unchecked`. */

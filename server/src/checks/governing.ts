@@ -8,34 +8,42 @@ export interface Place {
     readonly utilisation: number;
 }
 
-/** Whether a utilisation is worse than another. One that is not a number is the worst there is. */
-export function isWorse(utilisation: number, than: number): boolean {
-    return !Number.isNaN(than) && !(utilisation <= than);
+/** A utilisation is a number of nought or more; anything else comes of an input that is none, and is the worst there is. */
+export function isSound(utilisation: number): boolean {
+    return utilisation >= 0;
 }
 
-/** Nothing passes on a section that is not known. */
-const unknownSegment: Segment = { from: NaN, to: NaN, b: NaN, h: NaN, shiftUp: NaN, shiftRight: NaN, weakened: false };
+export function isWorse(utilisation: number, than: number | undefined): boolean {
+    return than === undefined || (isSound(than) && !(isSound(utilisation) && utilisation <= than));
+}
 
-/** The worst place of a member; undefined where it has no station in use. */
+/** Nothing passes on a section that is not there. */
+const noSection: Segment = { from: NaN, to: NaN, b: NaN, h: NaN, shiftUp: NaN, shiftRight: NaN, weakened: false };
+
+/**
+ * The worst place of a member; undefined where there is none.
+ * @param utilisationAt gives undefined for a state that the check does not concern
+ */
 export function worstPlace(
-    actions: MemberActions, utilisationAt: (state: ActionState, segment: Segment, station: Station) => number
+    actions: MemberActions, utilisationAt: (state: ActionState, segment: Segment, station: Station) => number | undefined
 ): Place | undefined {
     let worst: { station: Station; segment: Segment; state: ActionState } | undefined;
-    let most = -Infinity;
+    let most: number | undefined;
     for (const station of actions.stations) {
-        const segment = actions.segments[station.segment] ?? unknownSegment;
+        const found = actions.segments[station.segment];
+        const segment = found && found.b > 0 && found.h > 0 ? found : noSection;
         for (const state of station.states) {
             const utilisation = utilisationAt(state, segment, station);
-            if (isWorse(utilisation, most)) {
+            if (utilisation !== undefined && isWorse(utilisation, most)) {
                 most = utilisation;
                 worst = { station, segment, state };
             }
         }
     }
-    return worst && { ...worst, utilisation: most };
+    return worst && most !== undefined ? { ...worst, utilisation: most } : undefined;
 }
 
 /** The worst of some candidates; undefined where there is none. */
 export function worstOf<T extends { readonly utilisation: number }>(candidates: readonly T[]): T | undefined {
-    return candidates.reduce<T | undefined>((most, next) => most === undefined || isWorse(next.utilisation, most.utilisation) ? next : most, undefined);
+    return candidates.reduce<T | undefined>((most, next) => isWorse(next.utilisation, most?.utilisation) ? next : most, undefined);
 }

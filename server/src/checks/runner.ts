@@ -1,7 +1,7 @@
 /** Runs the checks of one member and keeps the worst outcome of each. */
 import type { CheckResult } from '../results.js';
 import type { MemberCheck, MemberContext, Outcome } from './check.js';
-import { worstOf } from './governing.js';
+import { isSound, worstOf } from './governing.js';
 
 export interface CheckRun {
     readonly results: readonly CheckResult[];
@@ -21,18 +21,18 @@ export function runChecks(context: MemberContext, checks: readonly MemberCheck[]
         const worst = worstOf(check.outcomes(context));
         if (worst) {
             results.push(resultOf(context, check, worst, option));
-            if (Number.isNaN(worst.utilisation)) {
-                lacking.push(`${check.name} could not be computed at ${(worst.at / 1000).toFixed(2)} m: a number it needs is not finite`);
+            if (!isSound(worst.utilisation)) {
+                lacking.push(`${check.name} could not be computed at ${(worst.at / 1000).toFixed(2)} m: a number it needs is missing or below nought`);
             }
         }
     }
     return { results, lacking };
 }
 
-/** Nothing passes that is not a number of at most 1; what is not a number counts as Infinity. */
+/** Nothing passes but a number from 0 to 1; what is no number, or below nought, counts as Infinity. */
 function resultOf(context: MemberContext, check: MemberCheck, outcome: Outcome, option: string | null): CheckResult {
     const { member, actions } = context;
-    const utilisation = Number.isNaN(outcome.utilisation) ? Infinity : outcome.utilisation;
+    const utilisation = isSound(outcome.utilisation) ? outcome.utilisation : Infinity;
     return {
         id: `${member.name}.${check.name}`,
         subject: member.name,

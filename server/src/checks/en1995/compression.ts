@@ -58,7 +58,7 @@ export const compression: MemberCheck = {
         };
         const place = worstPlace(actions, (state, segment, station) => {
             if (state.N >= -negligibleForce) {
-                return -Infinity;
+                return undefined;
             }
             const factor = factorOf(state.combination.duration);
             const pair = pairAt(station);

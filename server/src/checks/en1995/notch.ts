@@ -26,25 +26,23 @@ function worstAt(context: MemberContext, corner: NotchCorner, factorOf: ReturnTy
     const { b, shape, on, at } = corner;
     const kv = corner.facesSupport ? notchFactor(shape, notchKn[strength.product]) : 1;
     const [from, to] = [Math.min(at, on.at), Math.max(at, on.at)];
-    let worst: { readonly state: ActionState; readonly x: number } | undefined;
-    let most = -Infinity;
+    let worst: { readonly state: ActionState; readonly x: number; readonly utilisation: number } | undefined;
     const stressOf = ({ V }: ActionState): number => shearStress(V, b, shape.hef, parameters.kcr);
     const capacityOf = ({ combination }: ActionState): number => kv * strength.fv_k * factorOf(combination.duration);
     for (const { x, states } of actions.stations) {
         for (const state of x >= from && x <= to ? states : []) {
             const utilisation = quotient(stressOf(state), capacityOf(state));
-            if (isWorse(utilisation, most)) {
-                most = utilisation;
-                worst = { state, x };
+            if (isWorse(utilisation, worst?.utilisation)) {
+                worst = { state, x, utilisation };
             }
         }
     }
     if (!worst) {
         return undefined;
     }
-    const { state } = worst;
+    const { state, utilisation } = worst;
     return {
-        utilisation: most,
+        utilisation,
         demand: amount(stressOf(state), 'MPa'),
         capacity: amount(capacityOf(state), 'MPa'),
         combination: state.combination,

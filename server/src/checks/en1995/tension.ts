@@ -35,7 +35,7 @@ export const tension: MemberCheck = {
         const fmz = sidewaysSizeFactor(context) * strength.fm_k;
         const place = worstPlace(actions, (state, segment) => {
             if (state.N <= negligibleForce) {
-                return -Infinity;
+                return undefined;
             }
             const factor = factorOf(state.combination.duration);
             const { y, z } = tensionSums(axialStresses(state, segment), { ft0: along * factor, fmy: fmy * factor, fmz: fmz * factor });
