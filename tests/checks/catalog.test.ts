@@ -7,9 +7,12 @@ import { timberClasses as languageClasses } from '../../language/src/evaluate/st
 import type { Timber } from '../../language/src/model.js';
 import { kdefTable } from '../../server/src/catalog/tables/kdef.js';
 import { kmodTable } from '../../server/src/catalog/tables/kmod.js';
+import { loadFactors } from '../../server/src/catalog/tables/load-factors.js';
 import { masonryUnits } from '../../server/src/catalog/tables/masonry-factors.js';
 import { materialFactors } from '../../server/src/catalog/tables/material-factors.js';
+import { betaC, kc90Discrete, kcrDefault, kmRectangle, ksysShared, notchKn } from '../../server/src/catalog/tables/member-factors.js';
 import { psiTable } from '../../server/src/catalog/tables/psi.js';
+import { deflectionLimits, vibrationLimits } from '../../server/src/catalog/tables/service-limits.js';
 import { timberClasses } from '../../server/src/catalog/tables/timber-classes.js';
 import { timberClassNames, timberStrength, type TimberStrength } from '../../server/src/catalog/timber.js';
 import { tables } from '../oracle/cases.js';
@@ -111,6 +114,35 @@ describe('factors', () => {
             concrete: { group: 1, K: K?.['aggregate_concrete_g1'] }, concrete2: { group: 2, K: K?.['aggregate_concrete_g2'] },
             aerated: { group: 1, K: K?.['AAC_g1'] }, cast: { group: 1, K: K?.['manufactured_stone_g1'] }, stone: { group: 1, K: K?.['dimensioned_natural_stone_g1'] }
         });
+    });
+});
+
+describe('more factors', () => {
+    it('γ of actions of the oracles, sets A and B', () => {
+        const table = rows<number>('EN1990_gamma');
+        const { gammaG, gammaGfavourable, gammaQ, xi, gammaGequilibrium, gammaGequilibriumFavourable } = loadFactors;
+        expect([gammaG.value, gammaGfavourable.value, gammaQ.value, xi.value]).toEqual([table['gG_sup'], table['gG_inf'], table['gQ'], table['xi']]);
+        expect(rows<Row>('EN1990_gamma')['EQU']).toEqual({ gG_sup: gammaGequilibrium.value, gG_inf: gammaGequilibriumFavourable.value, gQ: gammaQ.value });
+    });
+    it('factors of members of the oracles', () => {
+        const table = rows<Row>('EC5_factors');
+        expect(kcrDefault.value).toBe(table['kcr']?.['solid']);
+        expect(kmRectangle).toBe(table['km']?.['rectangular']);
+        expect(ksysShared).toBe(table['ksys']?.['load_sharing']);
+        expect(betaC).toEqual({ solid: table['beta_c']?.['solid'], glulam: table['beta_c']?.['glulam_LVL'] });
+        expect(notchKn).toEqual({ solid: table['notch_kn']?.['solid'], glulam: table['notch_kn']?.['glulam'] });
+        expect(kc90Discrete).toEqual({
+            solid: table['kc90']?.['discrete_support_solid_softwood'], glulam: table['kc90']?.['discrete_support_glulam_softwood']
+        });
+    });
+    it('limits at the lenient end of the ranges of the oracles', () => {
+        const table = rows<Readonly<Record<string, string>>>('EC5_deflection_limits')['simply_supported'];
+        expect(table?.['winst']?.startsWith(`l/${deflectionLimits.instant.value} `)).toBe(true);
+        expect(table?.['wnet_fin']?.startsWith(`l/${deflectionLimits.final.value} `)).toBe(true);
+        const ranges = rows<readonly number[]>('EC5_vibration');
+        const within = (value: number, range: readonly number[] = []) => value >= (range[0] ?? NaN) && value <= (range[1] ?? NaN);
+        expect(within(vibrationLimits.a.value, ranges['a_range_mm_per_kN'])).toBe(true);
+        expect(within(vibrationLimits.b.value, ranges['b_range'])).toBe(true);
     });
 });
 
