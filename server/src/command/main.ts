@@ -12,7 +12,7 @@ import { addSheet } from './sheet.js';
 /** Columns where the output is no terminal: the same for every reader. */
 const plainWidth = 120;
 /** Narrower, and the numbers themselves would not fit. */
-const leastWidth = 76;
+const leastWidth = 80;
 
 const page: Page = {
     width: process.stdout.isTTY ? Math.max(process.stdout.columns, leastWidth) : plainWidth,

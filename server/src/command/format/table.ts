@@ -3,8 +3,8 @@ import stringWidth from 'string-width';
 export interface Column {
     readonly head: string;
     readonly align?: 'left' | 'right';
-    /** May be clipped with … where the page is too narrow; the columns that may not be are never cut. */
-    readonly clips?: boolean;
+    /** May be clipped with … where the page is too narrow, the lowest number first; without one, never. */
+    readonly clips?: number;
 }
 
 export interface Cell {
@@ -14,7 +14,7 @@ export interface Cell {
 
 const indent = '  ';
 const gap = '  ';
-const narrowest = 8;
+const narrowest = 10;
 
 /** Columns side by side without rules, so that the same table reads in a terminal, a pipe and a log. */
 export function table(columns: readonly Column[], rows: readonly (readonly (Cell | string)[])[], width: number): string {
@@ -35,17 +35,15 @@ function fill(cell: Cell, width: number, align: Column['align']): string {
     return align === 'right' ? padding + shown : shown + padding;
 }
 
-/** Takes what is too wide from the widest columns that may be clipped. */
+/** Takes what is too wide from the columns that may be clipped. */
 function fit(columns: readonly Column[], natural: readonly number[], width: number): number[] {
     const widths = [...natural];
     let surplus = widths.reduce((sum, w) => sum + w, indent.length + gap.length * (widths.length - 1)) - width;
-    while (surplus > 0) {
-        const widest = columns.reduce((best, column, i) => column.clips && widths[i]! > narrowest && widths[i]! > (widths[best] ?? 0) ? i : best, -1);
-        if (widest < 0) {
-            break;
-        }
-        widths[widest]! -= 1;
-        surplus -= 1;
+    const yielding = columns.flatMap(({ clips }, i) => clips === undefined ? [] : [{ clips, i }]).sort((a, b) => a.clips - b.clips);
+    for (const { i } of yielding) {
+        const taken = Math.max(0, Math.min(surplus, widths[i]! - narrowest));
+        widths[i]! -= taken;
+        surplus -= taken;
     }
     return widths;
 }

@@ -2,7 +2,7 @@ import { amount, percentUp } from '../../sheet/numbers.js';
 import type { Amount, CheckResult, RequirementResult, Results } from '../../results.js';
 import { memberSummaries, type MemberState, type MemberSummary } from '../../summary.js';
 import type { Page } from './page.js';
-import { painted, plain, table, type Cell } from './table.js';
+import { painted, plain, table, type Cell, type Column } from './table.js';
 
 export function membersTable(results: Results, page: Page): string {
     const members = memberSummaries(results);
@@ -11,32 +11,36 @@ export function membersTable(results: Results, page: Page): string {
         .map(({ name, state, open }) => `  ${painted(stateWord(state, page))}  ${plain(`${name}: ${['no check of it was computed', ...open].join('; ')}`)}`);
     const computed = rows.length === 0 ? [] : [table([
         { head: '' },
-        { head: 'member', clips: true },
-        { head: 'section', clips: true },
+        { head: 'member', clips: 3 },
+        { head: 'section', clips: 2 },
         { head: 'worst check' },
         { head: 'use', align: 'right' },
         { head: 'deflection', align: 'right' },
-        { head: 'governed by', clips: true }
+        { head: 'governed by', clips: 1 }
     ], rows, page.width)];
     return [...computed, ...without].join('\n');
 }
 
 function memberRow({ name, stage, state, checks: [worst], deflection, result }: MemberSummary, page: Page): (Cell | string)[][] {
     return worst && result ? [[
-        stateWord(state, page), staged(name, stage), result.description, worst.check, percentUp(worst.utilisation), deflection ?? '', governed(worst)
+        stateWord(state, page), staged(name, stage), result.description, worst.check, percentUp(worst.utilisation), deflection ?? '', worst.combination
     ]] : [];
 }
 
+/** Columns from which there is room for the duration and the clause too. */
+const wide = 100;
+
 export function checksTable(results: Results, page: Page): string {
+    const ifWide = <T>(...cells: T[]): T[] => page.width < wide ? [] : cells;
     return results.checks.length === 0 ? '' : table([
         { head: '' },
-        { head: 'check', clips: true },
+        { head: 'check', clips: 3 },
         { head: 'use', align: 'right' },
         { head: 'demand', align: 'right' },
         { head: 'capacity', align: 'right' },
         { head: 'at', align: 'right' },
-        { head: 'governed by', clips: true },
-        { head: 'clause', clips: true }
+        { head: 'governed by', clips: 1 },
+        ...ifWide<Column>({ head: 'duration' }, { head: 'clause', clips: 2 })
     ], results.checks.map(check => [
         stateWord(check.pass ? 'holds' : 'fails', page),
         staged(check.id, check.stage),
@@ -44,16 +48,16 @@ export function checksTable(results: Results, page: Page): string {
         amount(check.demand),
         amount(check.capacity),
         amount(check.at),
-        governed(check),
-        check.clause
+        check.combination,
+        ...ifWide(check.duration, check.clause)
     ]), page.width);
 }
 
 export function requirementsTable(results: Results, page: Page): string {
     return results.requirements.length === 0 ? '' : table([
         { head: '' },
-        { head: 'require', clips: true },
-        { head: 'found', clips: true },
+        { head: 'require', clips: 2 },
+        { head: 'found', clips: 1 },
         { head: 'limit', align: 'right' }
     ], results.requirements.map(requirement => requirementRow(requirement, page)), page.width);
 }
@@ -67,10 +71,6 @@ function requirementRow(requirement: RequirementResult, page: Page): (Cell | str
 /** A utilisation is rounded up, as everywhere. */
 function found(value: Amount): string {
     return value.unit === '%' ? percentUp(value.value / 100) : amount(value);
-}
-
-function governed(check: CheckResult): string {
-    return check.duration ? `${check.combination} (${check.duration})` : check.combination;
 }
 
 function staged(name: string, stage: string | null): string {
