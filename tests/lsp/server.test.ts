@@ -55,11 +55,13 @@ describe('diagnostics', () => {
         expect(error.message).toMatch(/length/);
     });
 
-    test('a circle of definitions is told with the places that make it', async () => {
-        const uri = await opened(`${shed}\nlet a = b + 1 m\nlet b = a\n`);
+    test('a name that is given twice is told with the place of the first', async () => {
+        const text = `${shed}\nwall east { of brick thick 100 mm }\n`;
+        const uri = await opened(text);
         const { diagnostics } = await client.diagnosticsOf(uri, 1);
-        const circle = diagnostics.find(({ message }) => /circle/i.test(message))!;
-        expect(circle.message).toMatch(/\ba\b.*\bb\b/);
+        const twice = diagnostics.find(({ relatedInformation }) => relatedInformation?.length)!;
+        expect(twice.message).toMatch(/east/);
+        expect(twice.relatedInformation![0]!.location).toMatchObject({ uri, range: { start: { line: position(text, 'wall east').line } } });
     });
 
     test('are cleared when the document is closed', async () => {

@@ -1,5 +1,5 @@
 import { amount, percentUp } from '../../sheet/numbers.js';
-import type { Amount, CheckResult, RequirementResult, Results } from '../../results.js';
+import type { Amount, RequirementResult, Results } from '../../results.js';
 import { memberSummaries, type MemberState, type MemberSummary } from '../../summary.js';
 import type { Page } from './page.js';
 import { painted, plain, table, type Cell, type Column } from './table.js';
