@@ -5,6 +5,8 @@ export type { UnitOfMeasure } from './units.js';
 export { evaluate } from './evaluate/evaluate.js';
 export { evaluateText } from './evaluate-text.js';
 export { evaluateFormula } from './formula.js';
+export { exampleFile, examples } from './examples.js';
+export type { Example } from './examples.js';
 export { checkNames } from './evaluate/named-quantities.js';
 export { surveyStates } from './evaluate/survey.js';
 export { steelClasses, timberClasses } from './evaluate/strength-classes.js';

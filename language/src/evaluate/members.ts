@@ -11,9 +11,15 @@ import { steelClasses, timberClasses } from './strength-classes.js';
 import { evaluateSupports } from './supports.js';
 import { evaluateLosses, evaluateNotches } from './weakenings.js';
 
+/** Far more than a real member has; looking at overlaps takes time by their square. */
+const mostStatements = 500;
+
 /** Undefined where something that every member needs is missing or wrong; then that is reported. */
 export function evaluateMember(context: Context, node: ast.Member): Member | undefined {
     const statements = node.statements;
+    if (statements.length > mostStatements) {
+        return fail(context, 'too-many-statements', `${node.name} has ${statements.length} statements: at most ${mostStatements} are read`, source(context, node, 'name'));
+    }
     reportRepeated(context, node);
     const material = materialOf(context, node);
     const section = sectionOf(context, node, material?.kind === 'steel');

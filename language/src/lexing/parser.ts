@@ -15,11 +15,19 @@ interface TokenCursor {
     SAVE_ERROR(error: IRecognitionException): IRecognitionException;
 }
 
+interface CommentKeeper {
+    readonly nodeBuilder: { addHiddenNodes(tokens: readonly IToken[]): unknown };
+}
+
 export type SyntaxException = IRecognitionException & { previousToken?: IToken };
 
 class PadstoneParser extends LangiumParser {
     constructor(services: LangiumCoreServices) {
         super(services);
+        const { nodeBuilder } = this as unknown as CommentKeeper;
+        const addComments = nodeBuilder.addHiddenNodes.bind(nodeBuilder);
+        // Langium looks for the place of comments at each token, in time that grows with the block, even where there are none.
+        nodeBuilder.addHiddenNodes = tokens => tokens.length > 0 && addComments(tokens);
         const cursor = this.wrapper as unknown as TokenCursor;
         const save = cursor.SAVE_ERROR.bind(cursor);
         cursor.SAVE_ERROR = (error: SyntaxException) => {

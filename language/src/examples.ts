@@ -1,0 +1,86 @@
+/** One example for each construct of the language: the reference in README is made from these, and a test runs each. */
+
+export interface Example {
+    readonly construct: string;
+    readonly text: string;
+    readonly note: string;
+    /** Where the text stands: by itself in a file, or among the statements of a member. */
+    readonly inside?: 'member';
+    /** Understood, but not computed by this version. */
+    readonly notComputed?: true;
+}
+
+const member = (construct: string, text: string, note: string): Example => ({ construct, text, note, inside: 'member' });
+const later = (example: Example): Example => ({ ...example, notComputed: true });
+
+export const examples: readonly Example[] = [
+    { construct: 'comment', text: '// to the end of the line\n/* or between\n   these marks */', note: 'Comments stand anywhere between words.' },
+    { construct: 'job', text: 'job "Granary, north floor" {\n  revision B "bearings opened up"\n  basis EN1995\n  values recommended\n  service class 1\n  combinations 6.10a/b\n}', note: 'Every file of a calculation begins with its job. Without a block: basis EN 1995, recommended values, service class 2, equation 6.10.' },
+    { construct: 'access', text: 'access {\n  piece <= 3.10 m\n  carry <= 50 kg\n}', note: 'The longest piece and the heaviest load that can be brought in.' },
+    { construct: 'survey', text: 'survey {\n  services not checked\n  asbestos checked "sampled, none found"\n  damp source fixed "valley gutter relined"\n  heritage consent pending\n}', note: 'One line a subject, in free words, then what is known: checked, not checked, found, not found, fixed, not fixed, known, not known, pending, granted, refused, needed, not needed.' },
+    { construct: 'values', text: 'values {\n  gamma_M solid 1.3\n  gamma_G 1.35\n  psi0 imposed A 0.7\n}', note: 'Nationally determined parameters that differ from the recommended ones: words, then the number.' },
+    { construct: 'timber', text: 'timber oldOak {\n  grade D30 (judged "straight grain")\n  moisture 15 % (measured)\n}', note: 'A strength class of EN 338 or EN 14080, and how it is known.' },
+    { construct: 'own properties', text: 'timber testedPine {\n  grade C18 (judged)\n  properties {\n    fm_k 21 MPa (tested "six pieces")\n    E0_mean 9.5 GPa (tested)\n    rho_k 340 kg/m3\n  }\n}', note: 'Values that stand before those of the class: fm_k ft0_k ft90_k fc0_k fc90_k fv_k E0_mean E0_05 E90_mean G_mean rho_k rho_mean.' },
+    { construct: 'steel', text: 'steel oldIron {\n  properties {\n    fy 180 MPa (tested)\n    E 190 GPa\n  }\n}', note: 'Grades S235, S275, S355, or own values fy, fu, E, rho.' },
+    { construct: 'masonry by strength', text: 'masonry rubble {\n  fk 1.2 MPa (assumed)\n}', note: 'The characteristic compressive strength itself.' },
+    { construct: 'masonry by unit and mortar', text: 'masonry brick {\n  unit clay 15 MPa (judged) mortar 2.5 MPa (judged)\n}', note: 'The unit\'s normalised strength and the mortar\'s, for EN 1996-1-1 3.6.1.2; the kind of unit is clay unless said.' },
+    { construct: 'wall', text: 'wall west {\n  of oldBrick\n  thick 330 mm\n  height 2.40 m\n}', note: 'What a member bears on: its masonry, its thickness and its height below the bearing.' },
+    { construct: 'member', text: 'member J1 "joist over the store" {\n  of oldPine\n  section 75 x 200 mm (measured)\n  length 4.20 m\n  on north at 0.10 m bearing 120 mm\n  on south at 4.10 m bearing 120 mm\n}', note: 'A straight piece. Stations are measured along it from its own start.' },
+    member('material by class', 'of C24', 'A strength class needs no declaration of its own.'),
+    member('section', 'section 190 x 240 mm (measured "tape, three places")', 'Breadth by depth. The last unit is that of every side that has none; x or ×.'),
+    member('length', 'length 4.80 m + 2 * 0.05 m', 'Any input may be an expression.'),
+    member('bearing on a wall', 'on north at 0.10 m bearing 150 mm (measured) tied from end 200 mm', 'tied holds down as well as up; from end is the distance from the bearing to the nearest end of the wall or opening.'),
+    { construct: 'bearing on a member', text: 'member B2 {\n  of C24\n  section 60 x 180 mm\n  length 3.00 m\n  on north at 0.10 m bearing 100 mm\n  on B1 at 2.90 m crossing at 1.40 m bearing 80 mm\n}', note: 'The first station is along this member, the one after crossing along the member that carries it. On a post, crossing may be left out: it is the top.' },
+    member('spring', 'spring 500 N/mm at 2.00 m', 'An elastic support.'),
+    { construct: 'pinned, fixed', text: 'member P1 "post" {\n  of C24\n  section 140 x 140 mm\n  length 2.60 m\n  stands\n  fixed at 0 m\n  pinned at 2.60 m\n}', note: 'Supports without a wall. stands makes a post.' },
+    member('loss', 'loss 1.60 m .. 2.70 m { top 35 mm  left 20 mm (judged) } (probed "awl at 100 mm centres")', 'Depths lost from the faces between two stations. A face may have evidence of its own.'),
+    member('notch', 'notch bottom 0 m .. 0.15 m deep 40 mm taper 60 mm', 'In the top or bottom face, between two stations; square unless a taper is said.'),
+    member('restrained', 'restrained every 600 mm', 'Lateral restraint of the compression edge; restrained alone is continuous.'),
+    member('precamber', 'precamber 5 mm', 'Upwards.'),
+    member('slopes', 'slopes 32 deg', 'A member is horizontal unless it slopes or stands.'),
+    member('no self weight', 'no self weight', 'Self weight is counted by itself otherwise.'),
+    member('system strength', 'system strength', 'EN 1995-1-1 6.6, only when said.'),
+    member('floor', 'floor {\n  width 4.50 m\n  spacing 400 mm\n  mass 80 kg/m2\n  deck 12 kNm2/m\n  damping 1 %\n}', 'For vibration by EN 1995-1-1 7.3.3: the member is one joist of this floor. Damping is 1 % unless said.'),
+    later(member('hole', 'hole 20 mm at 1.20 m height 30 mm', 'Diameter, station, and height from the axis.')),
+    later(member('fire', 'fire 30 min', 'The time it is to last.')),
+    later({ construct: 'plies', text: 'member R2 {\n  of C24\n  plies 3 of 63 x 200 mm\n  length 4.90 m\n  on north at 0.10 m bearing 150 mm leaf 1, 2\n  on south at 4.80 m bearing 150 mm\n  ply 1, 3 butt at 1.90 m\n  ply 2 butt at 3.00 m\n  bolts M12 grade 8.8 every 350 mm zigzag 50 mm ends 100 mm\n}', note: 'Leaves side by side, where they are broken, and the bolts that join them (every, or at several stations).' }),
+    later({ construct: 'flitch', text: 'member F1 {\n  of C24\n  flitch 2 of 75 x 225 mm with 1 steel S275 12 x 200 mm\n  length 4.00 m\n  on north at 0.10 m bearing 150 mm\n  on south at 3.90 m bearing 150 mm\n  bolts M12 grade 8.8 at 0.20 m, 0.80 m, 1.40 m\n}', note: 'Timber leaves with steel plates between.' }),
+    later({ construct: 'steel beam', text: 'member S1 {\n  of S275\n  section HEA 140\n  length 4.90 m\n  on north at 0.10 m bearing 150 mm\n  on south at 4.80 m bearing 150 mm\n  splice at 1.90 m { end plate 150 x 12 mm  bolts 4 M16 grade 8.8 }\n}', note: 'A rolled section, and a bolted splice.' }),
+    { construct: 'let', text: 'let bay = 2.20 m\nload boards permanent 0.15 kN/m2 strip bay/2 + 0.10 m on B1', note: 'A value with a name. Order of declarations does not matter.' },
+    { construct: 'functions', text: 'let reach = round(max(1.2 m, sqrt(2 m * 3 m), abs(0.5 m - 1 m)), to: 5 mm)', note: 'min, max, sqrt, abs, round; a dimension that does not fit is an error at the operand.' },
+    { construct: 'quantities of things', text: 'let half = B1.span / 2\nload tool construction 0.5 kN at half on B1', note: 'A member has length, span (its longest), breadth and depth; a wall thick and height; a load its amount; a masonry fk.' },
+    { construct: 'permanent load', text: 'load ceiling permanent 0.50 kN/m2 strip 2.20 m on B1 (assumed)', note: 'An area load has the width that it is collected from.' },
+    { construct: 'imposed load', text: 'load storage imposed E 0.75 kN/m from 0.5 m to 2.5 m on B1 lasting long-term', note: 'Categories A to H of EN 1991-1-1. from … to limits it; lasting sets the duration that the action would else have.' },
+    { construct: 'force', text: 'load valley snow 3.2 kN at 1.40 m on B1', note: 'A force stands at a station. Downwards is positive.' },
+    { construct: 'mass as a load', text: 'load tank permanent 480 kg at 1.00 m on B1', note: 'Times g = 9.80665 m/s².' },
+    { construct: 'wind', text: 'load uplift wind -0.4 kN/m on B1', note: 'A negative amount lifts.' },
+    { construct: 'evidence', text: 'load chest imposed A 240 lb at 4 ft on B1 (measured "bathroom scale")', note: 'measured, probed, tested, graded, documented, judged or assumed, after any input. An input of consequence without it counts as assumed. Imperial units are as good as any.' },
+    { construct: 'require', text: 'require B1.bending <= 90 %\nrequire B1.final <= span/300', note: 'Compares results: utilisations by the name of the check (or of the member, for its worst), and the deflections instant and final. span is the longest of the member named.' },
+    later({ construct: 'breakeven', text: 'breakeven oldPine.grade', note: 'The value of an input at which the first check fails.' }),
+    later({ construct: 'hanger', text: 'hanger H3 carries T9 at 1.50 m from B1 at 1.50 m {\n  rods 2 M12 grade 4.6\n  head plate 70 x 10 x 300 mm steel S275\n  foot plate 70 x 10 x 300 mm steel S275\n  washers 40 x 6 mm\n}', note: 'Hangs one member from another.' }),
+    later({ construct: 'detail and use', text: 'detail rodHanger (old: member, new: member, at: length, rod: thread = M12) {\n  hanger carries old at at from new at at {\n    rods 2 rod grade 4.6\n    washers 40 x 6 mm\n  }\n}\nuse rodHanger H1 (old: T9, new: B1, at: 1.50 m)', note: 'A detail with parameters; a use makes a real, named element.' }),
+    later({ construct: 'include', text: 'include "details/hangers.padstone"', note: 'A path relative to this file.' }),
+    later({ construct: 'stages', text: 'stage found { T9 }\nstage propped { prop T9 at 2.00 m lift 3 mm }\nstage strengthened { B1 }\nstage relieved { release props }', note: 'In the order of writing.' }),
+    later({ construct: 'loadtest', text: 'loadtest bench "on blocks in the yard" {\n  T9 on blocks at 0.30 m, 3.70 m\n  weight 240 kg at 2.00 m spread 0.60 m\n  read 240 kg 4 mm\n  read 0 kg 0.5 mm\n}', note: 'A proof load and its readings; plies 1, 2 of R2 on blocks tests two leaves.' }),
+    later({ construct: 'option', text: 'option deeper "a deeper beam" {\n  replace B1 {\n    of C24\n    section 75 x 250 mm\n    length 3.00 m\n    on north at 0.10 m bearing 100 mm\n    on south at 2.90 m bearing 100 mm\n  }\n}', note: 'A whole alternative.' })
+];
+
+const prelude = `timber oldPine { grade C18 (judged) }
+masonry oldBrick { fk 2.0 MPa (assumed) }
+wall north { of oldBrick thick 330 mm }
+wall south { of oldBrick thick 330 mm }
+member B1 { of C24 section 75 x 225 mm length 3.00 m on north at 0.10 m bearing 100 mm on south at 2.90 m bearing 100 mm }
+member T9 { of oldPine section 190 x 240 mm length 4.00 m on north at 0.10 m bearing 100 mm on south at 3.90 m bearing 100 mm }
+`;
+
+const usual: readonly (readonly [word: string, text: string])[] = [
+    ['of', 'of oldPine'], ['section', 'section 190 x 240 mm'], ['length', 'length 4.90 m'],
+    ['on', 'on north at 0.10 m bearing 150 mm'], ['on south', 'on south at 4.80 m bearing 150 mm']
+];
+
+/** A whole file with the example in it, and what it needs around it. */
+export function exampleFile({ construct, text, inside }: Example): string {
+    const job = construct === 'job' ? '' : 'job "Example"\n';
+    const rest = usual.filter(([word]) => !text.startsWith(`${word} `)).map(([, line]) => `  ${line}\n`).join('');
+    return `${job}${inside === 'member' ? `member X {\n${rest}  ${text.replace(/\n/g, '\n  ')}\n}` : text}\n${prelude}`;
+}
