@@ -89,6 +89,23 @@ describe('contacts of a member', () => {
         expect(contactsOf(post).map(({ on, length, width, angle }) => [on.support, length, width, angle])).toEqual([['pad', 120, 100, 0]]);
         expect(bearing.outcomes(post)[0]?.utilisation).toBeCloseTo(20_000 / (120 * 100) / (0.8 * 21 / 1.3), 12);
     });
+    it('between a beam and a post are no larger than either', () => {
+        const post = beam({ b: 60, h: 120, length: 2500, member: { name: 'P1', kind: 'post', slope: Math.PI / 2 } }).member;
+        const onPost = joist({ members: [post] }, { supports: [support('P1', 2000, 150, [5000], { kind: 'member' })] });
+        expect(contactsOf(onPost)[0]).toMatchObject({ length: 120, width: 60 });
+        const underPost = joist({ members: [post] }, { crossings: [support('P1', 2000, undefined, [5000], { kind: 'member' })] });
+        expect(contactsOf(underPost).find(({ on }) => on.support === 'P1')).toMatchObject({ length: 120, width: 60 });
+        const head = beam({
+            b: 60, h: 120, length: 2500, member: { kind: 'post', slope: Math.PI / 2 },
+            actions: { crossings: [support('R1', 2500, 150, [5000], { kind: 'member' })] }, context: { members: [{ ...carried, name: 'R1' }] }
+        });
+        expect(contactsOf(head)[0]).toMatchObject({ length: 120, width: 60, angle: 0 });
+    });
+    it('are as given on a member of unknown shape', () => {
+        const steel = { ...carried, name: 'S1', section: { shape: 'rolled', designation: 'H', source: carried.source } } as const;
+        const onSteel = joist({ members: [steel] }, { supports: [support('S1', 2000, 150, [5000], { kind: 'member' })] });
+        expect(contactsOf(onSteel)[0]).toMatchObject({ length: 150, width: 75 });
+    });
     it('of a sloping member take the strength at the angle, 6.2.2', () => {
         const slope = Math.PI / 6;
         const rafter = beam({ b: 75, h: 225, length: 4000, member: { slope }, actions: { supports: [support('plate', 1000, 80, [5000])] } });

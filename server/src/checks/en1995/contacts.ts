@@ -70,34 +70,35 @@ function pressing({ member, actions }: MemberContext): readonly SupportActions[]
 }
 
 /**
- * Length along this member and width across it. Where two beams cross, the length along the one is
- * the width across the other; a post stands with its whole end where nothing else is said, and its
- * depth is taken to lie along the beam that it meets.
+ * Length along this member and width across it; undefined where the file does not say. Where two
+ * beams cross, the length along the one is the width across the other; a post stands with its whole
+ * end, its depth lying along the beam that it meets.
  */
 function sizeOf({ member, actions, members }: MemberContext, on: SupportActions): Size | undefined {
-    const own = wholeSection(member);
     const other = members.find(({ name }) => name === on.support);
-    const length = on.bearing ?? (member.kind === 'post' ? own.h : undefined);
-    if (!other) {
-        return length === undefined ? undefined : { length, width: own.b };
+    if (other && actions.crossings.includes(on)) {
+        const size = sizeBetween(other, member, on.bearing);
+        return size && other.kind === 'beam' && member.kind === 'beam' ? { length: size.width, width: size.length } : size;
     }
-    const theirs = wholeSection(other);
-    if (!actions.crossings.includes(on)) {
-        const post = other.kind === 'post' || member.kind === 'post';
-        return length === undefined ? undefined : {
-            length: Math.min(length, other.kind === 'post' ? theirs.h : member.kind === 'post' ? Infinity : theirs.b),
-            width: post ? Math.min(own.b, theirs.b) : own.b
-        };
-    }
-    if (other.kind === 'post') {
-        return { length: on.bearing ?? theirs.h, width: Math.min(own.b, theirs.b) };
-    }
-    if (on.bearing === undefined) {
+    return sizeBetween(member, other, on.bearing);
+}
+
+/** Along and across the member that is carried. A carrier that is no member, or no rectangle, limits nothing. */
+function sizeBetween(carried: Member, carrier: Member | undefined, bearing: number | undefined): Size | undefined {
+    const own = wholeSection(carried);
+    const whole = carried.kind === 'post' ? own.h : Infinity;
+    const length = Math.min(bearing ?? whole, whole);
+    if (length === Infinity) {
         return undefined;
     }
-    return member.kind === 'post'
-        ? { length: Math.min(on.bearing, own.h), width: Math.min(own.b, theirs.b) }
-        : { length: theirs.b, width: Math.min(on.bearing, own.b) };
+    if (carrier?.section.shape !== 'rectangle') {
+        return { length, width: own.b };
+    }
+    const below = wholeSection(carrier);
+    if (carrier.kind === 'post') {
+        return { length: Math.min(length, below.h), width: Math.min(own.b, below.b) };
+    }
+    return carried.kind === 'post' ? { length, width: Math.min(own.b, below.b) } : { length: Math.min(length, below.b), width: own.b };
 }
 
 /** A contact is centred on its support and stops at the member's end; a post stands on its end. */
