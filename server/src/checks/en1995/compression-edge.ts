@@ -29,7 +29,7 @@ export function compressionEdgeAt(context: MemberContext, x: number, hogging: bo
         const free = freeEdge(context, span, hogging);
         return segmentsIn(actions, span).map(({ b, h }) => edgeOf(context, free, b, h));
     });
-    return edges.reduce((most, edge) => edge.kcrit >= most.kcrit ? most : edge, edges[0] ?? edgeOf(context, unknown, NaN, NaN));
+    return edges.reduce((most, edge) => edge.lambdaRel <= most.lambdaRel ? most : edge, edges[0] ?? edgeOf(context, unknown, NaN, NaN));
 }
 
 interface FreeEdge { readonly length: number; readonly ratio: number; readonly note: string }
