@@ -26,7 +26,7 @@ function LoadRow({ result: { load, duration, psi, account } }: { readonly result
             <td>{actionWords(load.action)}</td>
             <td><span class="name">{load.member}</span></td>
             <td>{account}<span class="small">{load.fromMass && 'a mass times g = 9.80665 m/s², '}{load.amount.evidence.word}{load.amount.evidence.note && `: ${load.amount.evidence.note}`}</span></td>
-            <td>{duration}</td>
+            <td class="number">{duration}</td>
             <td class="number">{permanent ? '' : psi.map(factor => significant(factor)).join(' · ')}</td>
         </tr>
     );
@@ -51,7 +51,7 @@ function Governing({ checks }: { readonly checks: readonly CheckResult[] }) {
                 {[...groups.values()].map(group => (
                     <tr>
                         <th scope="row">{group[0]!.combination}</th>
-                        <td>{group[0]!.duration}</td>
+                        <td class="number">{group[0]!.duration}</td>
                         <td>{group.map((check, i) => <>{i > 0 && ', '}<a href={`#${checkAnchor(check)}`}>{check.id}</a></>)}</td>
                     </tr>
                 ))}

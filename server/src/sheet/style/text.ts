@@ -67,7 +67,7 @@ export const textStyle = `
 .padstone table.members .small, .padstone table.members .title, .padstone table.loads .small { display: block; font-weight: normal; }
 .padstone table.members .title { max-height: 4.4em; overflow: hidden; }
 .padstone table .name { display: block; max-width: 16em; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
-.padstone li, .padstone .verdict p, .padstone summary { max-height: 24em; overflow: hidden; }
+.padstone li p, .padstone .verdict p, .padstone summary { max-height: 24em; overflow: hidden; }
 .padstone table.reactions { width: auto; margin-top: 0.6em; }
 
 .padstone .hazards { list-style: none; padding: 0; }

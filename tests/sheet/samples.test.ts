@@ -1,0 +1,48 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { evaluateText } from '../../language/src/index.js';
+import { compute } from '../../server/src/compute.js';
+import { renderPreview, renderSheet } from '../../server/src/sheet/index.js';
+import { parseTex, printTex } from '../../server/src/sheet/math/tex.js';
+import { substitute } from '../../server/src/sheet/math/substitute.js';
+import { percentUp } from '../../server/src/sheet/numbers.js';
+import { meta as sheetMeta } from './fixture.js';
+import { attribute, byId, parseHtml, textOf } from './html.js';
+
+const folder = join(dirname(fileURLToPath(import.meta.url)), '../../samples');
+const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(name => name.endsWith('.padstone') && !name.includes('details'));
+
+it('finds samples', () => expect(files.length).toBeGreaterThan(0));
+
+describe.each(files)('%s', name => {
+    const results = compute(evaluateText(readFileSync(join(folder, name), 'utf8'), name));
+    const parsed = parseHtml(renderSheet(results, sheetMeta));
+
+    it('makes a well formed sheet that prints nothing that is not a number', () => {
+        expect(parsed.errors).toEqual([]);
+        expect(textOf(parsed.elements[0]!)).not.toMatch(/NaN|Infinity|undefined|\[object/);
+        const ids = parsed.elements.flatMap(element => attribute(element, 'id') ?? []);
+        expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+    });
+
+    it('shows each check with its utilisation and never calls one that fails anything else', () => {
+        expect(results.checks.length).toBeGreaterThan(0);
+        for (const check of results.checks) {
+            const block = textOf(byId(parsed, `check-${check.id}`));
+            expect(block).toContain(`${check.id} ${percentUp(check.utilisation)} ${check.pass ? '✓ holds' : '✗ FAILS'}`);
+        }
+    });
+
+    it('sets every formula as mathematics, with a number for every term', () => {
+        const formulas = parsed.elements.filter(element => attribute(element, 'class') === 'formula');
+        expect(formulas.length).toBe(results.checks.flatMap(check => check.steps).length);
+        expect(formulas.map(textOf).filter(text => /\\/.test(text))).toEqual([]);
+        for (const { formula, terms } of results.checks.flatMap(check => check.steps)) {
+            const filled = printTex(substitute(parseTex(formula), terms), () => '#');
+            expect([formula, filled.split('#').length > terms.length]).toEqual([formula, true]);
+        }
+        expect(renderPreview(results).html).not.toContain('<div class="formula"><code>');
+    });
+});
