@@ -5,19 +5,21 @@ import type { UnitSolution } from './unit-solutions.js';
 
 /** Share of the greatest force of a case. Rounding stays far below; where it does not, no result is better than a wrong one. */
 const allowed = 1e-6;
+/** N: a force that is none. */
+const least = 1e-9;
 
 export function balanceProblems(mesh: Mesh, solutions: readonly UnitSolution[]): Problem[] {
     const loose = mesh.pieces.map((piece) => freeNodes(piece, mesh.held));
-    const scales = solutions.map(({ holds }) => {
+    const limits = solutions.map(({ holds }) => {
         let scale = 0;
         for (const list of holds) for (const { up, right } of list) scale = Math.max(scale, Math.abs(up), Math.abs(right));
-        return scale;
+        return allowed * scale + least;
     });
     const sound = (index: number): boolean => solutions.every(({ holds, states }, c) => {
         if (!states[index]!.every(({ N, V, M, v }) => Number.isFinite(N + V + M + v))) return false;
         return loose[index]!.every(({ node, right }) => {
             const hold = holds[index]![node]!;
-            return Math.abs(hold.up) <= allowed * scales[c]! && (!right || Math.abs(hold.right) <= allowed * scales[c]!);
+            return Math.abs(hold.up) <= limits[c]! && (!right || Math.abs(hold.right) <= limits[c]!);
         });
     });
     return mesh.pieces.flatMap(({ piece: { member } }, index) => (sound(index) ? [] : [problem(member, 'too-far-apart',

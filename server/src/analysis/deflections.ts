@@ -140,9 +140,13 @@ function refined({ places, rowAt }: SpanSags, rule: Rule, best: Peak & { readonl
         const { slope, permanent } = rowAt(place);
         return combined(rule, present, permanent.slope, slope, 0) - bow(place.x).slope;
     };
+    // A place at a step stands there twice, once on either side.
+    let [left, right] = [s, s];
+    while (places[left - 1]?.x === best.x) left--;
+    while (places[right + 1]?.x === best.x) right++;
     let peak: Peak = best;
-    for (const [a, b] of [[places[s - 1], places[s]], [places[s], places[s + 1]]]) {
-        if (!a || !b || b.x <= a.x) continue;
+    for (const [a, b] of [[places[left - 1], places[left]], [places[right], places[right + 1]]]) {
+        if (!a || !b) continue;
         const start = b.x - b.into;
         const placeAt = (into: number): Place => ({ element: b.element, into, x: start + into });
         const into = zeroBetween((x) => slopeAt(placeAt(x)), a.x - start, b.into);

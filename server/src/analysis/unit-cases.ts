@@ -52,8 +52,8 @@ export function unitCases(mesh: Mesh, stretches: readonly (readonly Stretch[])[]
         const unit = add({ name: 'self weight', load: 'self weight', action: 'G', permanent: true, duration: 'permanent', psi: [1, 1, 1] });
         for (const i of heavy) {
             const weight = weightPerLength(mesh.pieces[i]!.piece);
-            for (const stretch of stretches[i]!) {
-                parts.push({ unit, piece: i, lines: linesOn(mesh.pieces[i]!, stretch, gravityOn(mesh.pieces[i]!.piece.member, weight)), points: [] });
+            for (const { from, to } of stretches[i]!) {
+                parts.push({ unit, piece: i, ...lineOn(mesh.pieces[i]!, from, to, gravityOn(mesh.pieces[i]!.piece.member, weight)) });
             }
         }
     }
@@ -76,19 +76,22 @@ export function unitCases(mesh: Mesh, stretches: readonly (readonly Stretch[])[]
     return { cases, parts };
 }
 
-function partOn(mesh: PieceMesh, load: Load, stretch: Stretch): Pick<Part, 'lines' | 'points'> {
+type Loading = Pick<Part, 'lines' | 'points'>;
+
+const nothing: Loading = { lines: [], points: [] };
+
+function partOn(mesh: PieceMesh, load: Load, stretch: Stretch): Loading {
     const { member } = mesh.piece;
     if (load.line) {
         const from = Math.max(load.line.from, stretch.from);
         const to = Math.min(load.line.to, stretch.to);
-        return { lines: linesOn(mesh, { from, to }, lineLoadOf(load, member)), points: [] };
+        return lineOn(mesh, from, to, lineLoadOf(load, member));
     }
-    if (!load.point || !holds(member, stretch, load.point.at)) return { lines: [], points: [] };
+    if (!load.point || !holds(member, stretch, load.point.at)) return nothing;
     const { cos, sin } = direction(member);
     const { force, at } = load.point;
-    const node = nodeAt(mesh.nodes, at);
     const wind = load.action.kind === 'wind';
-    return { lines: [], points: [{ node, right: wind ? force * sin : 0, up: wind ? -force * cos : -force }] };
+    return { lines: [], points: [{ node: nodeAt(mesh.nodes, at), right: wind ? force * sin : 0, up: wind ? -force * cos : -force }] };
 }
 
 /** A point where two stretches meet is the left one's. */
@@ -96,11 +99,18 @@ function holds(member: Member, { from, to }: Stretch, at: number): boolean {
     return (from <= 0 ? at >= from : at > from) && (to >= member.length.value ? true : at <= to);
 }
 
-function linesOn({ elements }: PieceMesh, { from, to }: { readonly from: number; readonly to: number }, load: LineLoad): Part['lines'] {
-    return elements.flatMap((element, index) => {
-        const middle = element.x + element.length / 2;
-        return from <= middle && middle <= to ? [{ element: index, load }] : [];
-    });
+/** From node to node, the whole of it kept; one too short for that stands on its node. */
+function lineOn({ nodes, piece: { member } }: PieceMesh, from: number, to: number, { along, down }: LineLoad): Loading {
+    if (!(to > from)) return nothing;
+    const [first, last] = [nodeAt(nodes, from), nodeAt(nodes, to)];
+    if (first === last) {
+        const { cos, sin } = direction(member);
+        const force = { right: along * cos + down * sin, up: along * sin - down * cos };
+        return { lines: [], points: [{ node: first, right: force.right * (to - from), up: force.up * (to - from) }] };
+    }
+    const share = (to - from) / (nodes[last]!.x - nodes[first]!.x);
+    const load = { along: along * share, down: down * share };
+    return { lines: Array.from({ length: last - first }, (_, i) => ({ element: first + i, load })), points: [] };
 }
 
 /**
