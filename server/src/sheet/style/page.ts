@@ -24,7 +24,7 @@ body { margin: 0; background: light-dark(#fff, #1c1d1f); }
     .sheet { max-width: none; padding: 0; font-size: 9.5pt; }
     .padstone .step { margin: 0.4em 0 0.4em 1em; }
     .padstone th, .padstone td { padding-top: 0.2em; padding-bottom: 0.2em; }
-    h1, h2, h3, summary, .governs { break-after: avoid; }
+    h1, h2, h3, .member > p:first-of-type, summary, .governs { break-after: avoid; }
     figure, tr, .step, .hazards li, .signature, .verdict, .facts { break-inside: avoid; }
     .padstone .drawings { flex-wrap: nowrap; gap: 0 6mm; break-inside: avoid; }
     .padstone .drawings .elevation { flex: 0 1 118mm; }
