@@ -1,5 +1,5 @@
 import morphdom from 'morphdom';
-import { blockAt, inView, type Block } from './follow.js';
+import { blockAt } from './follow.js';
 import type { FromPage, PageState, Render, ToPage } from './messages.js';
 
 declare function acquireVsCodeApi(): {
@@ -7,6 +7,9 @@ declare function acquireVsCodeApi(): {
     getState(): PageState | undefined;
     setState(state: PageState): void;
 };
+
+/** An element of the sheet that may say which line it comes from. */
+type Placed = HTMLElement | SVGElement;
 
 const vscode = acquireVsCodeApi();
 const sheet = document.getElementById('sheet')!;
@@ -18,9 +21,12 @@ const uri = document.body.dataset['uri']!;
 const lag = 700;
 let lagTimer: ReturnType<typeof setTimeout> | undefined;
 
-const kept = vscode.getState();
-const folds: Record<string, boolean> = kept?.uri === uri ? { ...kept.folds } : {};
-let scrollToRestore = kept?.uri === uri ? kept.scroll : 0;
+const state = vscode.getState();
+const kept = state?.uri === uri ? state : undefined;
+const folds: Record<string, boolean> = { ...kept?.folds };
+let scrollToRestore = kept?.scroll ?? 0;
+let cursorLine = kept?.line;
+/** The block that the cursor is at. */
 let cursor: Element | undefined;
 
 window.addEventListener('message', (event: MessageEvent<ToPage>) => {
@@ -81,33 +87,44 @@ function warn(text: string): void {
 }
 
 function followCursor(line: number): void {
-    const elements = [...sheet.querySelectorAll<HTMLElement | SVGElement>('[data-line]')];
-    const blocks = elements.map((element): Block => {
-        const { top, bottom } = element.getBoundingClientRect();
-        return { line: Number(element.dataset['line']), top, bottom };
-    });
-    const index = blockAt(blocks, line, window.innerHeight);
-    const element = index === undefined ? undefined : elements[index];
-    if (index !== undefined && element !== cursor && !inView(blocks[index]!, window.innerHeight)) {
-        window.scrollBy(0, blocks[index]!.top - 16);
+    const elements = [...sheet.querySelectorAll<Placed>('[data-line]')].filter(element => element.checkVisibility());
+    const index = blockAt(elements.map(element => ({ line: lineOf(element), height: element.getBoundingClientRect().height })), line);
+    const block = index === undefined ? undefined : blockOf(elements[index]!);
+    // On the same line as before nothing scrolls: the reader may have gone to look elsewhere.
+    if (block !== undefined && line !== cursorLine) {
+        const { top } = block.getBoundingClientRect();
+        if (top < 0 || top > window.innerHeight * 0.7) {
+            window.scrollBy(0, top - 16);
+        }
     }
-    mark(element);
+    mark(block, line);
 }
 
-function mark(element: Element | undefined): void {
+function lineOf(element: Placed): number {
+    return Number(element.dataset['line']);
+}
+
+/** What is scrolled to and marked whole: not a lone word or stroke, but the row or figure that it is in. */
+function blockOf(element: Placed): Element {
+    return element.closest('figure, details, tr, li, section, header') ?? element;
+}
+
+function mark(block: Element | undefined, line: number): void {
     cursor?.classList.remove('at-cursor');
-    element?.classList.add('at-cursor');
-    cursor = element;
+    block?.classList.add('at-cursor');
+    cursor = block;
+    cursorLine = line;
+    save();
 }
 
 sheet.addEventListener('click', event => {
     const clicked = event.target as Element;
-    const block = clicked.closest<HTMLElement | SVGElement>('[data-line]');
-    if (block === null || clicked.closest('a:not([data-line]), summary') !== null || !getSelection()!.isCollapsed) {
+    const element = clicked.closest<Placed>('[data-line]');
+    if (element === null || clicked.closest('a:not([data-line]), summary') !== null || !getSelection()!.isCollapsed) {
         return;
     }
-    mark(block);
-    vscode.postMessage({ type: 'reveal', line: Number(block.dataset['line']) });
+    mark(blockOf(element), lineOf(element));
+    vscode.postMessage({ type: 'reveal', line: lineOf(element) });
 });
 
 sheet.addEventListener('toggle', event => {
@@ -130,7 +147,7 @@ window.addEventListener('scroll', () => {
 });
 
 function save(): void {
-    vscode.setState({ uri, scroll: scrollToRestore || window.scrollY, folds });
+    vscode.setState({ uri, scroll: scrollToRestore || window.scrollY, line: cursorLine, folds });
 }
 
 save();

@@ -27,6 +27,8 @@ export type FromPage =
 export interface PageState {
     readonly uri: string;
     readonly scroll: number;
+    /** Where the cursor was last seen. */
+    readonly line?: number;
     /** Keys of the blocks that the reader opened or closed, with whether they are open. */
     readonly folds: Readonly<Record<string, boolean>>;
 }

@@ -36,6 +36,5 @@ const frameStyle = `
 }
 #banner[hidden] { display: none; }
 #sheet { padding-bottom: 40px; }
-#sheet.stale { opacity: 0.5; filter: grayscale(1); }
-#sheet .at-cursor { box-shadow: -4px 0 0 var(--vscode-focusBorder); }
+#sheet .at-cursor { box-shadow: -8px 0 0 var(--vscode-editor-background), -11px 0 0 var(--vscode-focusBorder); }
 `;

@@ -47,11 +47,12 @@ describe.runIf(installation !== undefined).each(places)('the packaged extension 
     const hint = async (member: string) => /(\d+)\s%/.exec(await workbench.line(`member ${member}`).innerText())?.[1];
     const row = (member: string) => workbench.preview.locator('tr', { hasText: member }).first().innerText();
 
+    const soon = <Value>(read: () => Value) => expect.poll(read, { timeout: 15_000 });
+
     it('shows the worst check and the deflection after the name of T2, and a verdict', async () => {
         await workbench.open('sail-loft.padstone');
-        await expect.poll(() => workbench.line('member T2').innerText(), { timeout: 15_000 })
-            .toMatch(/member\sT2.*[a-z]+\s\d+\s%.*\d\smm\s=\sL\/\d+/);
-        await expect.poll(() => workbench.verdict.innerText()).toMatch(/pass|fail|incomplete/);
+        await soon(() => workbench.line('member T2').innerText()).toMatch(/member\sT2.*[a-z]+\s\d+\s%.*\d\smm\s=\sL\/\d+/);
+        await soon(() => workbench.verdict.innerText()).toMatch(/pass|fail|incomplete/);
         await keep('1 hints');
     });
 
@@ -59,8 +60,34 @@ describe.runIf(installation !== undefined).each(places)('the packaged extension 
         await workbench.run('Padstone: Open Preview to the Side');
         await workbench.preview.locator('h1', { hasText: 'Sail loft' }).waitFor();
         expect(await row('T2')).toContain(`${await hint('T2')} %`);
-        await workbench.preview.locator('svg').first().waitFor();
+        await workbench.preview.locator('figure svg').first().waitFor();
         await keep('2 preview');
+    });
+
+    it('lets the preview follow the cursor, and the cursor a click in the preview', async () => {
+        const load = text.findIndex(line => line.startsWith('load storage')) + 1;
+        await workbench.goTo(load);
+        const marked = workbench.preview.locator('.at-cursor');
+        await soon(() => marked.locator(`[data-line="${load}"]`).count()).toBeGreaterThan(0);
+        expect(await marked.evaluate(block => block.getBoundingClientRect().top)).toBeGreaterThanOrEqual(0);
+
+        const member = text.findIndex(line => line.startsWith('member T2')) + 1;
+        await workbench.preview.locator(`tr[data-line="${member}"]`).first().click();
+        await workbench.cursorAt(member, 1);
+    });
+
+    it('brings the preview back after a reload of the window, with what was open and scrolled to', async () => {
+        const calculation = workbench.preview.locator('details.calculation').nth(1);
+        await calculation.locator('summary').click();
+        await workbench.preview.locator('body').evaluate(() => window.scrollTo(0, 300));
+        await soon(() => calculation.getAttribute('open')).toBe('');
+        await editor.page.waitForTimeout(200);   // the page keeps its scroll 50 ms late
+        await workbench.reload();
+        await workbench.preview.locator('h1', { hasText: 'Sail loft' }).waitFor();
+        await soon(() => workbench.preview.locator('body').evaluate(() => window.scrollY)).toBe(300);
+        expect(await calculation.getAttribute('open')).toBe('');
+        expect(await workbench.preview.locator('details.calculation').first().getAttribute('open')).toBeNull();
+        await workbench.line('member T2').click();
     });
 
     it('follows a change of the text in the hint and in the preview', async () => {
@@ -69,10 +96,10 @@ describe.runIf(installation !== undefined).each(places)('the packaged extension 
         await workbench.goTo(line + 1, text[line]!.indexOf('240') + 1);
         await workbench.press('Shift+ArrowRight', 3);
         await workbench.type('300');
-        await expect.poll(() => hint('T2')).not.toBe(before);
+        await soon(() => hint('T2')).not.toBe(before);
         const after = await hint('T2');
         expect(Number(after)).toBeLessThan(Number(before));
-        await expect.poll(() => row('T2')).toContain(`${after} %`);
+        await soon(() => row('T2')).toContain(`${after} %`);
         await keep('3 changed');
     });
 
@@ -84,8 +111,8 @@ describe.runIf(installation !== undefined).each(places)('the packaged extension 
         await workbench.squiggles.first().waitFor();
         await workbench.preview.locator('#sheet.stale').waitFor();
         expect(await workbench.preview.locator('#banner').innerText()).toMatch(/^Out of date\./);
-        await expect.poll(() => hint('T2')).toBe(before);
-        await expect.poll(() => workbench.verdict.innerText()).toMatch(/incomplete/);
+        await soon(() => hint('T2')).toBe(before);
+        await soon(() => workbench.verdict.innerText()).toMatch(/incomplete/);
         await keep('4 broken');
     });
 
@@ -94,7 +121,7 @@ describe.runIf(installation !== undefined).each(places)('the packaged extension 
         expect(editor.extensions).toEqual([`${publisher}.${name}@${version}`]);
         await workbench.run('Developer: Show Running Extensions');
         const running = editor.page.locator('.runtime-extensions-editor .monaco-list-row', { hasText: 'Padstone' });
-        await expect.poll(() => running.innerText()).toContain(version);
+        await soon(() => running.innerText()).toContain(version);
         expect((await running.innerText()).includes('web worker')).toBe(place === 'worker');
     });
 });

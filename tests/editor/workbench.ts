@@ -8,6 +8,14 @@ export class Workbench {
         await this.page.locator('.explorer-folders-view .monaco-list-row').first().waitFor();
     }
 
+    /** The editor's own reload: unlike the browser's it saves what is to come back. */
+    async reload(): Promise<void> {
+        const loaded = this.page.waitForEvent('load');
+        await this.run('Developer: Reload Window');
+        await loaded;
+        await this.ready();
+    }
+
     async open(file: string): Promise<void> {
         await this.page.keyboard.press('Control+P');
         await this.pick(file);
@@ -24,6 +32,11 @@ export class Workbench {
         await this.page.keyboard.press('Control+G');
         await this.page.locator('.quick-input-widget:visible input').fill(`:${line}:${column}`);
         await this.page.keyboard.press('Enter');
+        await this.cursorAt(line, column);
+    }
+
+    /** Waits until the status bar says so. */
+    async cursorAt(line: number, column: number): Promise<void> {
         await this.page.locator('#status\\.editor\\.selection', { hasText: `Ln ${line}, Col ${column}` }).waitFor();
     }
 
