@@ -1,6 +1,7 @@
 import type { Load, Model } from '../../../language/src/model.js';
-import type { Deflection, DiagramPoint, Span } from '../analysis/actions.js';
+import type { Deflection, DiagramPoint } from '../analysis/actions.js';
 import type { MemberContext } from '../checks/check.js';
+import { referenceLength } from '../checks/en1995/deflection.js';
 import type { Amount, AmountRange, CheckResult, LoadSketch, MemberResult } from '../results.js';
 
 /** A member's results as the views show them; units kN, m, mm, kNm. */
@@ -36,7 +37,7 @@ export function memberResult(context: MemberContext, checks: readonly CheckResul
             instant: mm(worst(actions.instant)?.value ?? 0),
             final: mm(final?.value ?? 0),
             total: mm(worst(actions.total)?.value ?? 0),
-            ratio: final && final.value !== 0 ? spanEquivalent(final.span) / Math.abs(final.value) : Infinity
+            ratio: final && final.value !== 0 ? referenceLength(final.span) / Math.abs(final.value) : Infinity
         },
         diagrams: actions.diagrams,
         worst: checks.reduce<CheckResult | undefined>((most, check) => most && !(check.utilisation > most.utilisation) ? most : check, undefined)?.id ?? '',
@@ -45,15 +46,10 @@ export function memberResult(context: MemberContext, checks: readonly CheckResul
     };
 }
 
-/** An overhang bends like half of a span of twice its length. */
-export function spanEquivalent(span: Span): number {
-    return (span.overhang ? 2 : 1) * (span.to - span.from);
-}
-
 /** The deflection that uses most of its span. */
 function worst(deflections: readonly Deflection[]): Deflection | undefined {
     return deflections.reduce<Deflection | undefined>((most, deflection) =>
-        most && Math.abs(most.value) / spanEquivalent(most.span) >= Math.abs(deflection.value) / spanEquivalent(deflection.span) ? most : deflection, undefined);
+        most && Math.abs(most.value) / referenceLength(most.span) >= Math.abs(deflection.value) / referenceLength(deflection.span) ? most : deflection, undefined);
 }
 
 function loadSketch(load: Load): LoadSketch {
