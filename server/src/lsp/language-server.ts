@@ -1,9 +1,15 @@
+import { eagerLoad } from 'langium';
 import { DefaultLanguageServer } from 'langium/lsp';
 import { CodeActionKind, type InitializeParams, type InitializeResult } from 'vscode-languageserver';
 import { version } from '../../../package.json';
 
-/** Says more exactly than Langium what the server can do. */
+/** Starts with less than Langium's own, and says more exactly what it can do. */
 export class PadstoneLanguageServer extends DefaultLanguageServer {
+    /** Only what listens to the start; the services of the language are made when they are needed. */
+    protected override eagerLoadServices(): void {
+        eagerLoad(this.services);
+    }
+
     protected override buildInitializeResult(params: InitializeParams): InitializeResult {
         const { capabilities } = super.buildInitializeResult(params);
         return {

@@ -14,6 +14,7 @@ import { ComputedDocuments } from './computed-documents.js';
 import { ResultHovers } from './hover/index.js';
 import { ResultHints } from './inlay-hints.js';
 import { PadstoneLanguageServer } from './language-server.js';
+import { LateCompletion } from './late-completion.js';
 import { NoWorkspaceManager } from './no-workspace.js';
 import { buildDocuments, OpenDocumentsHandler } from './open-documents.js';
 import { addPreviewHandlers } from './preview.js';
@@ -46,7 +47,8 @@ function languageModule(computed: ComputedDocuments): Module<LangiumServices, Pa
         lsp: {
             InlayHintProvider: () => new ResultHints(computed),
             HoverProvider: () => new ResultHovers(computed),
-            CodeActionProvider: () => new QuickFixes(computed)
+            CodeActionProvider: () => new QuickFixes(computed),
+            CompletionProvider: services => new LateCompletion(services)
         }
     };
 }
