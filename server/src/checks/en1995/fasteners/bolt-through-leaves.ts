@@ -7,7 +7,7 @@ import { magnitude, type Force } from './force.js';
 import { innerHinge } from './inner-hinge.js';
 import { badLeaf, leafSteps, sideOf, type Leaf } from './leaf.js';
 import { readingsOf, type LoadedPlane, type Reading } from './readings.js';
-import { planeCapacity, planeStrength, twoPlates, type PlaneCapacity } from './shear-plane.js';
+import { planeCapacity, planeStrength, twoPlates, type PlaneCapacity, type Side } from './shear-plane.js';
 import { newton, verifyForce } from './verify.js';
 import { yieldMomentStep } from './yield-moment.js';
 
@@ -35,8 +35,8 @@ export function boltShear(bolt: BoltThroughLeaves, forces: readonly Force[], fac
         demand, demandSymbol: 'F_{v,Ed}', capacity: designValue(Rk, factors), capacitySymbol: 'F_{v,Rd}', clause: 'EN 1995-1-1 8.2'
     }, () => [
         yieldMomentStep(bolt.fastener),
-        ...explainPart(bolt, best.main, best.name),
-        ...(best.besides ? [...explainPart(bolt, best.besides, best.name), sumStep(best.main, best.besides, demand, Rk)] : []),
+        ...explainPart(bolt, best.main, best.name, best.besides ? 'F_{v,Rk,p}' : 'F_{v,Rk}'),
+        ...(best.besides ? [...explainPart(bolt, best.besides, best.name, 'F_{v,Rk,r}'), sumStep(best.main, best.besides, demand, Rk)] : []),
         designStep('F_{v,Rd}', 'F_{v,Rk}', Rk, factors)
     ]);
 }
@@ -48,7 +48,8 @@ export function twoLeafCapacity(bolt: BoltThroughLeaves, direction: Force): Plan
 }
 
 /** The plane that governs one part of a reading. */
-interface Part extends LoadedPlane {
+interface Part {
+    readonly loaded: LoadedPlane;
     /** The moment that the bolt can have in its hinges here, N·mm. */
     readonly My: number;
     /** Characteristic, N. */
@@ -76,11 +77,12 @@ function weigh(bolt: BoltThroughLeaves, { name, main, besides }: Reading): Weigh
 
 function worstPart(bolt: BoltThroughLeaves, planes: readonly LoadedPlane[], My: number): Part | undefined {
     let worst: Part | undefined;
-    for (const plane of planes) {
-        const strength = planeStrength(dowel(bolt, My), ...sides(bolt, plane));
-        const utilisation = magnitude(plane.force) / strength;
+    const bent = dowel(bolt, My);
+    for (const loaded of planes) {
+        const strength = planeStrength(bent, near(bolt, loaded), far(bolt, loaded));
+        const utilisation = magnitude(loaded.force) / strength;
         if (!worst || utilisation > worst.utilisation || utilisation === 0 && strength < worst.strength) {
-            worst = { ...plane, My, strength, utilisation };
+            worst = { loaded, My, strength, utilisation };
         }
     }
     return worst;
@@ -111,22 +113,28 @@ function dowel({ fastener, Fax_Rk }: BoltThroughLeaves, My_Rk: number) {
     return { d: fastener.d_ef, My_Rk, Fax_Rk };
 }
 
-function sides({ fastener, leaves }: BoltThroughLeaves, { plane, force, near, far }: LoadedPlane) {
-    return [sideOf(leaves[plane]!, fastener, force, near), sideOf(leaves[plane + 1]!, fastener, force, far)] as const;
+function near({ fastener, leaves }: BoltThroughLeaves, loaded: LoadedPlane): Side {
+    return sideOf(leaves[loaded.plane]!, fastener, loaded.force, loaded.near);
 }
 
-function capacityOf(bolt: BoltThroughLeaves, plane: LoadedPlane, My: number): PlaneCapacity | Problem {
-    return planeCapacity(dowel(bolt, My), ...sides(bolt, plane));
+function far({ fastener, leaves }: BoltThroughLeaves, loaded: LoadedPlane): Side {
+    return sideOf(leaves[loaded.plane + 1]!, fastener, loaded.force, loaded.far);
 }
 
-function explainPart(bolt: BoltThroughLeaves, part: Part, reading: string): readonly Step[] {
-    const capacity = capacityOf(bolt, part, part.My);
+function capacityOf(bolt: BoltThroughLeaves, loaded: LoadedPlane, My: number): PlaneCapacity | Problem {
+    return planeCapacity(dowel(bolt, My), near(bolt, loaded), far(bolt, loaded));
+}
+
+/** The modes of the governing plane; `symbol` is what its capacity is called further on. */
+function explainPart(bolt: BoltThroughLeaves, { loaded, My }: Part, reading: string, symbol: string): readonly Step[] {
+    const { fastener, leaves } = bolt;
+    const capacity = capacityOf(bolt, loaded, My);
     return isProblem(capacity) ? [] : [
-        ...(part.My < bolt.fastener.My_Rk ? [hingeStep(part.My)] : []),
-        ...leafSteps(bolt.leaves[part.plane]!, bolt.fastener, part.force, '1'),
-        ...leafSteps(bolt.leaves[part.plane + 1]!, bolt.fastener, part.force, '2'),
+        ...(My < fastener.My_Rk ? [hingeStep(My)] : []),
+        ...leafSteps(leaves[loaded.plane]!, fastener, loaded.force, '1'),
+        ...leafSteps(leaves[loaded.plane + 1]!, fastener, loaded.force, '2'),
         ...capacity.explain().map((line, i, all) =>
-            i < all.length - 1 ? line : { ...line, note: `${line.note}; shear plane ${part.plane + 1}: ${reading}` })
+            i < all.length - 1 ? line : { ...line, symbol, note: `${line.note}; shear plane ${loaded.plane + 1}: ${reading}` })
     ];
 }
 
@@ -138,7 +146,7 @@ function hingeStep(My: number): Step {
 function sumStep(main: Part, besides: Part, demand: number, Rk: number): Step {
     return step('F_{v,Rk}', '\\frac{F_{v,Ed}}{\\frac{F_p}{F_{v,Rk,p}} + \\frac{F_r}{F_{v,Rk,r}}}', [
         ['F_{v,Ed}', demand, 'N'],
-        ['F_p', magnitude(main.force), 'N', 'to-and-fro part'], ['F_{v,Rk,p}', main.strength, 'N'],
-        ['F_r', magnitude(besides.force), 'N', 'what differs from it'], ['F_{v,Rk,r}', besides.strength, 'N']
+        ['F_p', magnitude(main.loaded.force), 'N', 'to-and-fro part'], ['F_{v,Rk,p}', main.strength, 'N'],
+        ['F_r', magnitude(besides.loaded.force), 'N', 'what differs from it'], ['F_{v,Rk,r}', besides.strength, 'N']
     ], newton(Rk), { note: 'own derivation from the lower-bound theorem of plasticity' });
 }

@@ -26,10 +26,14 @@ export interface Reading {
     readonly besides: readonly LoadedPlane[];
 }
 
+/** Of the greatest plane force: less than this is the noise of the analysis, and counts as none. */
+const noise = 1e-9;
+
 /** Every reading that holds for these plane forces; at least one. */
 export function readingsOf(forces: readonly Force[]): readonly Reading[] {
-    const loaded = forces.some(force => magnitude(force) > 0);
-    return forces.length === 1 || !loaded ? [alternating(forces)] : [shared(forces), alternating(forces)];
+    const greatest = Math.max(...forces.map(magnitude));
+    const loaded = forces.map(force => magnitude(force) > noise * greatest ? force : { x: 0, z: 0 });
+    return forces.length === 1 || greatest === 0 ? [alternating(loaded)] : [shared(loaded), alternating(loaded)];
 }
 
 /** Each plane in single shear, with that part of an inner leaf's thickness which its force is of the forces in that leaf's two planes. */

@@ -92,13 +92,17 @@ function readingOf(dowel: Dowel, near: Side, far: Side): Reading | Problem {
 
 function timberReading(dowel: Dowel, first: TimberSide, second: TimberSide): Reading {
     return {
-        numbers: { ...dowel, fh1_k: first.fh_k, t1: first.thickness, fh2_k: second.fh_k, t2: second.thickness },
+        numbers: numbersOf(dowel, first, second),
         rules: !second.held ? singleShear : first.held ? innerShear : doubleShear
     };
 }
 
+function numbersOf({ d, My_Rk, Fax_Rk }: Dowel, first: TimberSide, second: TimberSide): PlaneNumbers {
+    return { d, My_Rk, Fax_Rk, fh1_k: first.fh_k, t1: first.thickness, fh2_k: second.fh_k, t2: second.thickness };
+}
+
 function plateReading(dowel: Dowel, plate: SteelSide, timber: TimberSide): Reading {
-    const numbers = { ...dowel, fh1_k: timber.fh_k, t1: timber.thickness, fh2_k: timber.fh_k, t2: timber.thickness };
+    const numbers = numbersOf(dowel, timber, timber);
     if (plate.held) {
         return { numbers, rules: timber.held ? thickOuterPlates : centralPlate };
     }
@@ -109,12 +113,15 @@ function plateReading(dowel: Dowel, plate: SteelSide, timber: TimberSide): Readi
         : { numbers, rules: thin, thick: { rules: thick, weight, plate } };
 }
 
+/** mm: 13.2 less 12 is a tenth of 12. */
+const roundOff = 1e-9;
+
 /**
  * EN 1995-1-1 8.2.3(1): thin (0) up to 0.5 d, thick (1) from d on where the hole is less than 0.1 d wider
  * than the bolt, linear between. A plate with a wider hole holds the bolt too loosely and counts as thin.
  */
 function thickness({ thickness, clearance, turning }: SteelSide, d: number): number {
-    return turning || clearance >= 0.1 * d ? 0 : Math.min(1, Math.max(0, (thickness - 0.5 * d) / (0.5 * d)));
+    return turning || clearance > 0.1 * d - roundOff ? 0 : Math.min(1, Math.max(0, (thickness - 0.5 * d) / (0.5 * d)));
 }
 
 function rulesOf({ rules, thick }: Reading): readonly ModeRule[] {
