@@ -3,7 +3,8 @@ import { rootDiameter, stressArea, threads } from '../../server/src/catalog/bolt
 import { axialCapacity, washerArea } from '../../server/src/checks/en1995/fasteners/axial.js';
 import { effectiveNumber } from '../../server/src/checks/en1995/fasteners/effective-number.js';
 import { embedment, type Wood } from '../../server/src/checks/en1995/fasteners/embedment.js';
-import { planeCapacity, type Side } from '../../server/src/checks/en1995/fasteners/shear-plane.js';
+import type { Side } from '../../server/src/checks/en1995/fasteners/plane-reading.js';
+import { planeCapacity } from '../../server/src/checks/en1995/fasteners/shear-plane.js';
 import { slipModulus } from '../../server/src/checks/en1995/fasteners/slip.js';
 import { leastDistances } from '../../server/src/checks/en1995/fasteners/spacing.js';
 import { splittingCapacity } from '../../server/src/checks/en1995/fasteners/splitting.js';

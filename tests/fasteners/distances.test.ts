@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { isProblem } from '../../server/src/checks/en1993/verdict.js';
-import { distances, type DistanceFinding, type DrilledBolt, type Towards } from '../../server/src/checks/en1995/fasteners/distances.js';
+import { distances, type DistanceFinding, type Towards } from '../../server/src/checks/en1995/fasteners/distances.js';
+import type { DrilledBolt } from '../../server/src/checks/en1995/fasteners/drilled-pattern.js';
 import type { Force } from '../../server/src/checks/en1995/fasteners/force.js';
 import { sound } from './sound.js';
 

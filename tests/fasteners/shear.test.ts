@@ -3,7 +3,8 @@ import { boltGrades, threads } from '../../server/src/catalog/bolts.js';
 import { boltShear, twoLeafCapacity } from '../../server/src/checks/en1995/fasteners/bolt-through-leaves.js';
 import { rodFastener } from '../../server/src/checks/en1995/fasteners/fastener.js';
 import type { SteelLeaf } from '../../server/src/checks/en1995/fasteners/leaf.js';
-import { planeCapacity, type Side } from '../../server/src/checks/en1995/fasteners/shear-plane.js';
+import type { Side } from '../../server/src/checks/en1995/fasteners/plane-reading.js';
+import { planeCapacity } from '../../server/src/checks/en1995/fasteners/shear-plane.js';
 import { bolt, bolted, leaf, unfactored } from './bolt.js';
 import { sound } from './sound.js';
 

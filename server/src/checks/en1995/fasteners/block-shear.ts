@@ -67,7 +67,7 @@ export function blockShear(input: BlockShearInput): BlockShear | Problem {
     return { Lv, Lt, Av, At, tef, Fbs_Rk: Math.max(1.5 * At * input.ft0_k, 0.7 * Av * input.fv_k) };
 }
 
-/** EN 1995-1-1 (A.6) for thin plates, (A.7) for thick ones; never more than the timber. */
+/** EN 1995-1-1 (A.6) for thin plates, (A.7) for thick ones, from memory; never more than the timber. */
 function plugDepth({ mode, t1, d, My_Rk, fh_k }: BlockShearInput): number {
     const ratio = My_Rk / (fh_k * d);
     const depth = mode === 'a' ? 0.4 * t1

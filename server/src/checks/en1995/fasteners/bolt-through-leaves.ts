@@ -6,8 +6,9 @@ import type { Fastener } from './fastener.js';
 import { magnitude, type Force } from './force.js';
 import { innerHinge } from './inner-hinge.js';
 import { badLeaf, leafSteps, sideOf, type Leaf } from './leaf.js';
+import { twoPlates, type Side } from './plane-reading.js';
 import { readingsOf, type LoadedPlane, type Reading } from './readings.js';
-import { planeCapacity, planeStrength, twoPlates, type PlaneCapacity, type Side } from './shear-plane.js';
+import { planeCapacity, planeStrength, type PlaneCapacity } from './shear-plane.js';
 import { newton, verifyForce } from './verify.js';
 import { yieldMomentStep } from './yield-moment.js';
 

@@ -1,28 +1,7 @@
-import { problem, unsound, type Problem } from '../../en1993/verdict.js';
+import type { Problem } from '../../en1993/verdict.js';
+import { badPattern, type DrilledBolt, type DrilledPattern, type Piece } from './drilled-pattern.js';
 import type { Force } from './force.js';
 import { loadedEdge, loadedEnd, spacingAcross, spacingAlong, unloadedEdge, unloadedEnd } from './spacing.js';
-
-/** Where a bolt goes through a piece: mm along from the piece's own reference, and up from its own. */
-export interface DrilledBolt {
-    readonly station: number;
-    readonly height: number;
-}
-
-/** One leaf piece, grain along x, between two ends (a butt is one) and two edges. mm. */
-export interface Piece {
-    readonly start: number;
-    readonly end: number;
-    readonly bottom: number;
-    readonly top: number;
-}
-
-export interface DrilledPattern {
-    /** Bolt diameter, mm. */
-    readonly d: number;
-    readonly piece: Piece;
-    /** Those that go through this piece. */
-    readonly bolts: readonly DrilledBolt[];
-}
 
 export type DistanceRule = 'a1' | 'a2' | 'a3,t' | 'a3,c' | 'a4,t' | 'a4,c';
 export type Towards = 'start' | 'end' | 'bottom' | 'top' | { readonly bolt: number };
@@ -50,8 +29,9 @@ const tolerance = 1e-6;
  * force needs the unloaded distances. The standard has no rule for staggered bolts: rows nearer than a2 count as
  * one row here, which is on the safe side.
  */
-export function distances({ d, piece, bolts }: DrilledPattern, loads: readonly (readonly Force[])[]): readonly DistanceFinding[] | Problem {
-    const wrong = badPattern(d, piece, bolts, loads);
+export function distances(pattern: DrilledPattern, loads: readonly (readonly Force[])[]): readonly DistanceFinding[] | Problem {
+    const { d, piece, bolts } = pattern;
+    const wrong = badPattern(pattern, loads);
     if (wrong) {
         return wrong;
     }
@@ -118,36 +98,4 @@ function nearest(d: number, order: readonly number[], rank: number, bolts: reado
 
 function finding(bolt: number, rule: DistanceRule, towards: Towards, required: number, provided: number): DistanceFinding {
     return { bolt, rule, towards, required, provided, ok: provided >= required - tolerance };
-}
-
-function badPattern(d: number, piece: Piece, bolts: readonly DrilledBolt[], loads: readonly (readonly Force[])[]): Problem | undefined {
-    const depth = piece.top - piece.bottom;
-    const wrong = unsound('positive', { 'the bolt diameter': d, 'the length of the piece': piece.end - piece.start, 'the depth of the piece': depth });
-    if (wrong) {
-        return wrong;
-    }
-    if (d >= depth) {
-        return problem(`a bolt of ${d} mm is larger than a leaf ${depth} mm deep`);
-    }
-    if (loads.length !== bolts.length) {
-        return problem(`${bolts.length} bolts need as many lists of forces, not ${loads.length}`);
-    }
-    const taken = new Map<string, number>();
-    for (const [i, bolt] of bolts.entries()) {
-        const bad = badBolt(i, bolt, piece, loads[i]!, taken.get(`${bolt.station} ${bolt.height}`));
-        if (bad) {
-            return bad;
-        }
-        taken.set(`${bolt.station} ${bolt.height}`, i);
-    }
-    return undefined;
-}
-
-function badBolt(i: number, { station, height }: DrilledBolt, piece: Piece, loads: readonly Force[], twin: number | undefined): Problem | undefined {
-    const name = `bolt ${i + 1}`;
-    const inside = station > piece.start && station < piece.end && height > piece.bottom && height < piece.top;
-    return unsound('finite', { [`the station of ${name}`]: station, [`the height of ${name}`]: height })
-        ?? (inside ? undefined : problem(`${name} at ${station} mm, height ${height} mm, is not within the piece`))
-        ?? (twin === undefined ? undefined : problem(`bolts ${twin + 1} and ${i + 1} are at one place: their spacing is nought`))
-        ?? loads.reduce<Problem | undefined>((bad, { x, z }) => bad ?? unsound('finite', { [`a force of ${name}`]: x + z }), undefined);
 }

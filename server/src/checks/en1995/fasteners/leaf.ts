@@ -3,7 +3,7 @@ import { problem, unsound, type Problem } from '../../en1993/verdict.js';
 import { embedmentAt, embedmentSteps, tooThick, type EmbedmentInput, type Wood } from './embedment.js';
 import type { Fastener } from './fastener.js';
 import { angleToGrain, type Force } from './force.js';
-import type { Side } from './shear-plane.js';
+import type { Side } from './plane-reading.js';
 
 /** A part that a bolt goes through. Lengths mm, densities kg/m³, angles rad. */
 export type Leaf = TimberLeaf | SteelLeaf;
