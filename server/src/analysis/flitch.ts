@@ -39,7 +39,8 @@ export function flitchShares({ timber, steel }: Flitch): FlitchShares | Problem 
 }
 
 function unsoundPart({ count, b, h, E, offset = 0 }: FlitchPart): Problem | undefined {
-    return unsound('positive', { 'a leaf\'s breadth': b, 'a leaf\'s depth': h, E, 'the number of leaves and plates': count }) ?? unsound('finite', { 'the offset': offset });
+    return unsound('positive', { 'a leaf\'s breadth': b, 'a leaf\'s depth': h, E, 'the number of leaves and plates': count })
+        ?? unsound('finite', { 'the offset': offset });
 }
 
 function sharesOf(timber: FlitchPart, steel: FlitchPart): FlitchShares {

@@ -98,6 +98,7 @@ function faultOf({ layers, joints, span }: Layered): Problem | undefined {
         return problem(`${layers.length} layers have ${layers.length - 1} joints between them, not ${joints.length}`);
     }
     const stiff = joints.find(({ K }) => Number.isNaN(K) || K < 0);
-    return unsound('positive', { 'the span': span, 'a layer\'s breadth': Math.min(...layers.map(({ b }) => b)), 'a layer\'s depth': Math.min(...layers.map(({ h }) => h)), 'a layer\'s E': Math.min(...layers.map(({ E }) => E)), 'the spacing of the fasteners': Math.min(...joints.map(({ s }) => s)) })
-        ?? (stiff && problem('the slip modulus of a fastener is 0 or more'));
+    const bad = [...layers.map(({ b, h, E }) => unsound('positive', { 'a layer\'s breadth': b, 'a layer\'s depth': h, 'a layer\'s E': E })),
+        ...joints.map(({ s }) => unsound('positive', { 'the spacing of the fasteners': s }))].find(Boolean);
+    return unsound('positive', { 'the span': span }) ?? bad ?? (stiff && problem('the slip modulus of a fastener is 0 or more'));
 }

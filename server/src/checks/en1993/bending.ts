@@ -1,7 +1,7 @@
 /** EN 1993-1-1 6.2.5: bending about the strong axis. */
 import { withClass, type SectionClass } from './classification.js';
-import type { SteelMember } from './steel-member.js';
-import { kNm, ratio, step, unsound, type Problem, type Verdict } from './verdict.js';
+import { gammaM0Term, yieldTerm, type SteelMember } from './steel-member.js';
+import { against, kNm, step, unsound, type Problem, type Verdict } from './verdict.js';
 
 export const bendingClause = 'EN 1993-1-1 6.2.5';
 
@@ -16,18 +16,13 @@ export const momentResistance = (member: SteelMember, sectionClass: SectionClass
 /** A moment M (N mm, either sign) alone. Holes in the tension flange: see the splice. */
 export function bending(member: SteelMember, M: number): Verdict | Problem {
     return unsound('finite', { 'the moment': M }) ?? withClass(member.section, member.steel, 0, found => {
-        const { section, steel, parameters } = member;
-        const demand = Math.abs(M);
         const capacity = momentResistance(member, found.sectionClass);
         const W = found.sectionClass < 3 ? 'W_{pl,y}' : 'W_{el,y}';
-        return {
-            utilisation: ratio(demand, capacity), demand: kNm(demand), capacity: kNm(capacity), clause: bendingClause,
-            explain: () => [
-                ...found.explain(),
-                step('M_{c,Rd}', `\\frac{${W} f_y}{\\gamma_{M0}}`, [
-                    [W, modulus(member, found.sectionClass), 'mm3', section.name], ['f_y', steel.fy, 'MPa', steel.name], ['\\gamma_{M0}', parameters.gammaM0, '']
-                ], kNm(capacity), { clause: `${bendingClause}(2)` })
-            ]
-        };
+        return against(Math.abs(M), capacity, kNm, bendingClause, () => [
+            ...found.explain(),
+            step('M_{c,Rd}', `\\frac{${W} f_y}{\\gamma_{M0}}`, [
+                [W, modulus(member, found.sectionClass), 'mm3', member.section.name], yieldTerm(member), gammaM0Term(member)
+            ], kNm(capacity), { clause: `${bendingClause}(2)`, note: `class ${found.sectionClass}${member.steel.ductile ? '' : ': old iron, held to its elastic limit'}` })
+        ]);
     });
 }

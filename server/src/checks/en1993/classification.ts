@@ -14,13 +14,15 @@ export interface Classification {
 
 interface Part {
     readonly name: 'web' | 'flange';
-    readonly slenderness: number;
+    readonly c: number;
+    readonly t: number;
     readonly limits: readonly [first: number, second: number, third: number];
 }
 
 /**
  * Class of the section in bending with an axial compression N (N; tension as 0).
- * Old iron is class 3 at best: plastic stress needs a ductility that nobody has shown.
+ * Old iron is class 3 at best: plastic stress needs a ductility that nobody has shown. A flat is class 1: what buckles of
+ * it is the whole flat, sideways, which is checked as stability.
  * A problem for class 4 (its effective section, EN 1993-1-5 4, is not covered).
  */
 export function classify(section: SteelSection, steel: SteelStrength, compression = 0): Classification | Problem {
@@ -35,7 +37,7 @@ export function classify(section: SteelSection, steel: SteelStrength, compressio
     }
     const least: SectionClass = steel.ductile ? 1 : 3;
     const sectionClass = Math.max(least, ...classes) as SectionClass;
-    return { sectionClass, explain: () => [...parts.map(part => explainPart(part, steel.fy)), explainClass(section, sectionClass, steel)] };
+    return { sectionClass, explain: () => parts.map(part => explainPart(part, steel.fy)) };
 }
 
 /** As `classify`, for a check that goes on only with a class. */
@@ -50,8 +52,8 @@ function partsOf(section: SteelSection, fy: number, compression: number): readon
     const web = h - 2 * tf - 2 * r;
     const outstand = (section.shape === 'I' ? (b - tw) / 2 : b - tw) - r;
     return [
-        { name: 'web', slenderness: web / tw, limits: webLimits({ web, tw, fy, A: section.A, compression, e }) },
-        { name: 'flange', slenderness: outstand / tf, limits: [9 * e, 10 * e, 14 * e] }
+        { name: 'web', c: web, t: tw, limits: webLimits({ web, tw, fy, A: section.A, compression, e }) },
+        { name: 'flange', c: outstand, t: tf, limits: [9 * e, 10 * e, 14 * e] }
     ];
 }
 
@@ -67,22 +69,18 @@ function webLimits(given: { web: number; tw: number; fy: number; A: number; comp
     ];
 }
 
-function classOf({ slenderness, limits }: Part): 1 | 2 | 3 | 4 {
-    const found = limits.findIndex(limit => slenderness <= limit);
+function classOf({ c, t, limits }: Part): 1 | 2 | 3 | 4 {
+    const found = limits.findIndex(limit => c / t <= limit);
     return found < 0 ? 4 : (found + 1) as 1 | 2 | 3;
 }
 
 function explainPart(part: Part, fy: number): Step {
     const [first, second, third] = part.limits.map(limit => limit.toFixed(1));
     const t = part.name === 'web' ? 't_w' : 't_f';
-    return step(`(c/t)_{${part.name}}`, `c / ${t}`, [[`c / ${t}`, part.slenderness, '']], plain(part.slenderness), {
+    return step(`(c/t)_{${part.name}}`, `\\frac{c}{${t}}`, [
+        ['c', part.c, 'mm', part.name === 'web' ? 'between the root radii' : 'outstand'], [t, part.t, 'mm']
+    ], plain(part.c / part.t), {
         clause: 'EN 1993-1-1 Table 5.2',
         note: `class ${classOf(part)}: limits ${first}, ${second}, ${third} with ε = ${epsilon(fy).toFixed(3)}`
     });
-}
-
-function explainClass(section: SteelSection, sectionClass: SectionClass, steel: SteelStrength): Step {
-    const why = section.shape === 'plate' ? 'a solid flat: its sideways buckling is checked as stability'
-        : steel.ductile ? undefined : 'old iron, held to its elastic limit';
-    return step('\\text{class}', '', [], plain(sectionClass), { clause: 'EN 1993-1-1 5.5', ...(why ? { note: why } : {}) });
 }

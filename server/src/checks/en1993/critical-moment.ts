@@ -69,9 +69,9 @@ export interface LateralLength {
     readonly loadHeight: number;
 }
 
-/** M_cr, N mm; Infinity for a length of 0. */
+/** M_cr, N mm; Infinity for a length of less than 1 mm. */
 export function criticalMoment(section: SteelSection, steel: SteelStrength, { length, shape, loadHeight }: LateralLength): number {
-    if (length === 0) {
+    if (length < 1) {
         return Infinity;
     }
     const euler = Math.PI ** 2 * steel.E * section.Iz / length ** 2;

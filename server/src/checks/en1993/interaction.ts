@@ -1,8 +1,9 @@
 /** EN 1993-1-1 6.2.8 to 6.2.10: a moment with shear and an axial force at one section. */
+import type { Step } from '../../results.js';
 import { momentResistance } from './bending.js';
 import { withClass, type SectionClass } from './classification.js';
 import { shearResistance } from './shear.js';
-import { webDepth, type SteelMember } from './steel-member.js';
+import { gammaM0Term, webDepth, yieldTerm, type SteelMember } from './steel-member.js';
 import { kNm, plain, ratio, step, unsound, type Problem, type TermRow, type Verdict } from './verdict.js';
 
 export const interactionClause = 'EN 1993-1-1 6.2.8 to 6.2.10';
@@ -73,23 +74,28 @@ function axialFactor({ section }: SteelMember, sectionClass: SectionClass, n: nu
     return n <= Math.min(0.25, webShare) ? 1 : Math.min(left / (1 - 0.5 * a), 1);
 }
 
-function explain(member: SteelMember, sectionClass: SectionClass, { N, V, M }: SectionForces, reduced: Reduced) {
+function explain(member: SteelMember, sectionClass: SectionClass, { N, V, M }: SectionForces, reduced: Reduced): readonly Step[] {
+    const { section } = member;
     const capacity = shearResistance(member);
     const factor = reduced.shearMoment > 0 ? reduced.moment / reduced.shearMoment : 0;
-    const rhoTerms: readonly TermRow[] = [['V_{Ed}', Math.abs(V) / 1e3, 'kN'], ['V_{pl,Rd}', capacity / 1e3, 'kN']];
+    const whole: readonly TermRow[] = [['M_{c,Rd}', momentResistance(member, sectionClass) / 1e6, 'kNm'], ['\\rho', reduced.rho, '']];
+    const rolled = section.shape === 'I' && sectionClass < 3;
     return [
-        step('\\rho', '\\left(\\frac{2 V_{Ed}}{V_{pl,Rd}} - 1\\right)^2', rhoTerms, plain(reduced.rho), {
-            clause: 'EN 1993-1-1 6.2.8(3)', ...(reduced.rho === 0 ? { note: 'no more than half of V_pl,Rd: the moment is not reduced, 6.2.8(2)' } : {})
+        step('\\rho', '\\left(\\frac{2 V_{Ed}}{V_{pl,Rd}} - 1\\right)^2', [
+            ['V_{Ed}', Math.abs(V) / 1e3, 'kN'], ['V_{pl,Rd}', capacity / 1e3, 'kN']
+        ], plain(reduced.rho), {
+            clause: 'EN 1993-1-1 6.2.8(3)', ...(reduced.rho === 0 ? { note: '0, for no more than half of V_pl,Rd is there: 6.2.8(2)' } : {})
         }),
-        step('M_{V,Rd}', member.section.shape === 'I' && sectionClass < 3
-            ? 'M_{c,Rd} - \\rho \\frac{A_w^2}{4 t_w} \\frac{f_y}{\\gamma_{M0}}' : '(1 - \\rho) M_{c,Rd}', [
-            ['M_{c,Rd}', momentResistance(member, sectionClass) / 1e6, 'kNm'], ['\\rho', reduced.rho, ''],
-            ['A_w', webDepth(member.section) * member.section.tw, 'mm2'], ['t_w', member.section.tw, 'mm'],
-            ['f_y', member.steel.fy, 'MPa'], ['\\gamma_{M0}', member.parameters.gammaM0, '']
-        ], kNm(reduced.shearMoment), { clause: 'EN 1993-1-1 6.2.8' }),
-        step('M_{N,V,Rd}', 'M_{V,Rd} \\, k_N', [
+        rolled
+            ? step('M_{V,Rd}', 'M_{c,Rd} - \\rho \\frac{A_w^2}{4 t_w} \\frac{f_y}{\\gamma_{M0}}', [
+                ...whole, ['A_w', webDepth(section) * section.tw, 'mm2'], ['t_w', section.tw, 'mm'], yieldTerm(member), gammaM0Term(member)
+            ], kNm(reduced.shearMoment), { clause: 'EN 1993-1-1 6.2.8(5)' })
+            : step('M_{V,Rd}', '(1 - \\rho) M_{c,Rd}', whole, kNm(reduced.shearMoment), { clause: 'EN 1993-1-1 6.2.8(3)' }),
+        step('M_{N,V,Rd}', 'M_{V,Rd} k_N', [
             ['M_{V,Rd}', reduced.shearMoment / 1e6, 'kNm'], ['k_N', factor, '', `what N = ${(N / 1e3).toFixed(1)} kN, n = ${reduced.n.toFixed(3)}, leaves`]
         ], kNm(reduced.moment), { clause: 'EN 1993-1-1 6.2.9, 6.2.10' }),
-        step('\\frac{M_{Ed}}{M_{N,V,Rd}}', '\\frac{M_{Ed}}{M_{N,V,Rd}}', [['M_{Ed}', Math.abs(M) / 1e6, 'kNm'], ['M_{N,V,Rd}', reduced.moment / 1e6, 'kNm']], plain(ratio(Math.abs(M), reduced.moment)))
+        ...(reduced.moment > 0 ? [step('\\eta', '\\frac{M_{Ed}}{M_{N,V,Rd}}', [
+            ['M_{Ed}', Math.abs(M) / 1e6, 'kNm'], ['M_{N,V,Rd}', reduced.moment / 1e6, 'kNm']
+        ], plain(ratio(Math.abs(M), reduced.moment)))] : [])
     ];
 }

@@ -9,7 +9,7 @@ import { modulus, momentResistance } from './bending.js';
 import { imperfection, lateralCurve, lateralReduction, type Curve } from './buckling-curves.js';
 import type { SectionClass } from './classification.js';
 import { criticalMoment, explainCriticalMoment, type LateralLength } from './critical-moment.js';
-import type { SteelMember } from './steel-member.js';
+import { gammaM1Term, yieldTerm, type SteelMember } from './steel-member.js';
 import { kNm, plain, step } from './verdict.js';
 
 export interface LateralResistance {
@@ -39,7 +39,7 @@ export function lateralResistance(member: SteelMember, sectionClass: SectionClas
         explain: () => [
             ...(slenderness === 0 ? [] : explainReduction()),
             step('M_{b,Rd}', '\\chi_{LT} \\frac{W_y f_y}{\\gamma_{M1}}', [
-                ['\\chi_{LT}', modified, ''], ['W_y', W, 'mm3'], ['f_y', steel.fy, 'MPa'], ['\\gamma_{M1}', parameters.gammaM1, '']
+                ['\\chi_{LT}', modified, ''], ['W_y', W, 'mm3'], yieldTerm(member), gammaM1Term(member)
             ], kNm(resistance), { clause: 'EN 1993-1-1 6.3.2.1(3)', ...(slenderness === 0 ? { note: 'held sideways all along' } : {}) })
         ]
     };
@@ -47,12 +47,16 @@ export function lateralResistance(member: SteelMember, sectionClass: SectionClas
     function explainReduction(): readonly Step[] {
         return [
             explainCriticalMoment(section, steel, lateral),
-            step('\\bar\\lambda_{LT}', '\\sqrt{\\frac{W_y f_y}{M_{cr}}}', [['W_y', W, 'mm3'], ['f_y', steel.fy, 'MPa'], ['M_{cr}', critical / 1e6, 'kNm']], plain(slenderness), { clause: `${clause}(1)` }),
+            step('\\bar\\lambda_{LT}', '\\sqrt{\\frac{W_y f_y}{M_{cr}}}', [
+                ['W_y', W, 'mm3'], yieldTerm(member), ['M_{cr}', critical / 1e6, 'kNm']
+            ], plain(slenderness), { clause: `${clause}(1)` }),
             step('\\chi_{LT}', '\\frac{1}{\\phi_{LT} + \\sqrt{\\phi_{LT}^2 - \\beta \\bar\\lambda_{LT}^2}}', [
                 ['\\phi_{LT}', 0.5 * (1 + imperfection[curve] * (slenderness - plateau) + beta * slenderness ** 2), ''],
                 ['\\beta', beta, ''], ['\\bar\\lambda_{LT}', slenderness, '']
             ], plain(chi), { clause, note: `curve ${curve}, α_LT = ${imperfection[curve]}, λ̄_LT,0 = ${plateau}` }),
-            ...(f < 1 ? [step('f', '1 - 0.5 (1 - k_c) (1 - 2 (\\bar\\lambda_{LT} - 0.8)^2)', [['k_c', 1 / Math.sqrt(lateral.shape.C1), '', '1/√C1'], ['\\bar\\lambda_{LT}', slenderness, '']], plain(f), { clause: 'EN 1993-1-1 6.3.2.3(2)' })] : [])
+            ...(f < 1 ? [step('f', '1 - 0.5 (1 - k_c) (1 - 2 (\\bar\\lambda_{LT} - 0.8)^2)', [
+                ['k_c', 1 / Math.sqrt(lateral.shape.C1), '', '1/√C1'], ['\\bar\\lambda_{LT}', slenderness, '']
+            ], plain(f), { clause: 'EN 1993-1-1 6.3.2.3(2)' })] : [])
         ];
     }
 }

@@ -1,6 +1,6 @@
 /** EN 1993-1-1 6.2.6: shear along the web. */
-import { epsilon, webDepth, type SteelMember } from './steel-member.js';
-import { kN, problem, ratio, step, unsound, type Problem, type Verdict } from './verdict.js';
+import { epsilon, gammaM0Term, webDepth, yieldTerm, type SteelMember } from './steel-member.js';
+import { against, kN, problem, step, unsound, type Problem, type Verdict } from './verdict.js';
 
 export const shearClause = 'EN 1993-1-1 6.2.6';
 
@@ -15,13 +15,10 @@ export function shear(member: SteelMember, V: number): Verdict | Problem {
     if (section.shape !== 'plate' && webDepth(section) / section.tw > limit) {
         return problem(`the web of ${section.name} is so thin that it may buckle in shear (EN 1993-1-5 5): not covered`);
     }
-    const demand = Math.abs(V);
     const capacity = shearResistance(member);
-    return unsound('finite', { 'the shear force': V }) ?? {
-        utilisation: ratio(demand, capacity), demand: kN(demand), capacity: kN(capacity), clause: shearClause,
-        explain: () => [step('V_{c,Rd}', '\\frac{A_v f_y}{\\sqrt{3} \\, \\gamma_{M0}}', [
-            ['A_v', section.Avz, 'mm2', section.shape === 'plate' ? 'A/1.5, elastic' : section.name],
-            ['f_y', steel.fy, 'MPa', steel.name], ['\\gamma_{M0}', parameters.gammaM0, '']
-        ], kN(capacity), { clause: section.shape === 'plate' ? `${shearClause}(4)` : `${shearClause}(2), (3)` })]
-    };
+    return unsound('finite', { 'the shear force': V }) ?? against(Math.abs(V), capacity, kN, shearClause, () => [
+        step('V_{c,Rd}', '\\frac{A_v f_y}{\\sqrt{3} \\, \\gamma_{M0}}', [
+            ['A_v', section.Avz, 'mm2', section.shape === 'plate' ? 'A/1.5, elastic' : section.name], yieldTerm(member), gammaM0Term(member)
+        ], kN(capacity), { clause: section.shape === 'plate' ? `${shearClause}(4)` : `${shearClause}(2), (3)` })
+    ]);
 }

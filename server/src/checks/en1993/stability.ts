@@ -7,7 +7,7 @@ import type { LateralLength } from './critical-moment.js';
 import { flexuralResistance, type FlexuralResistance } from './flexural-buckling.js';
 import { lateralResistance, type LateralResistance } from './lateral-torsional.js';
 import type { SteelMember } from './steel-member.js';
-import { isProblem, kN, kNm, plain, problem, ratio, step, unsound, worst, type Problem, type Verdict } from './verdict.js';
+import { against, againstOne, isProblem, kN, kNm, plain, problem, ratio, step, unsound, worst, type Problem, type Verdict } from './verdict.js';
 
 export interface StabilityInput {
     /** N mm, greatest of the length, either sign. */
@@ -23,24 +23,16 @@ export interface StabilityInput {
 
 export const stabilityClause = 'EN 1993-1-1 6.3';
 
+const longest = 1e6;
 /** Of the same moment all along. */
 const allAlong = { my: 1, mLT: 1 };
 
 /** A problem for a channel in compression: it buckles by twisting too (6.3.1.4), which is not covered. */
 export function stability(member: SteelMember, input: StabilityInput): Verdict | Problem {
     const compression = Math.max(-input.N, 0);
-    const bad = unsound('finite', { 'the moment': input.M, 'the axial force': input.N, 'the height of the load': input.lateral.loadHeight })
-        ?? unsound('not negative', { 'the length between restraints': input.lateral.length, 'the buckling length': Math.min(input.bucklingLength.y, input.bucklingLength.z) })
-        ?? unsound('positive', { C1: input.lateral.shape.C1 });
-    if (bad) {
-        return bad;
-    }
-    const { my, mLT } = input.equivalentMoment ?? allAlong;
-    if (!(my >= 0.4 && my <= 1 && mLT >= 0.4 && mLT <= 1)) {
-        return problem('the equivalent moment factors of EN 1993-1-1 Table B.3 are from 0.4 to 1');
-    }
-    if (compression > 0 && member.section.shape === 'channel') {
-        return problem(`${member.section.name} in compression may buckle by twisting (EN 1993-1-1 6.3.1.4): not covered`);
+    const fault = faultOf(member, input);
+    if (fault) {
+        return fault;
     }
     const found = classify(member.section, member.steel, compression);
     if (isProblem(found)) {
@@ -49,25 +41,32 @@ export function stability(member: SteelMember, input: StabilityInput): Verdict |
     const beam = lateralResistance(member, found.sectionClass, input.lateral);
     const strut = { y: flexuralResistance(member, 'y', input.bucklingLength.y), z: flexuralResistance(member, 'z', input.bucklingLength.z) };
     if (compression === 0) {
-        return ofBeam(Math.abs(input.M), beam);
+        return against(Math.abs(input.M), beam.resistance, kNm, 'EN 1993-1-1 6.3.2', beam.explain);
     }
     return input.M === 0 ? ofStrut(compression, strut) : ofBoth(member, found.sectionClass, input, { compression, beam, strut });
 }
 
-function ofBeam(M: number, beam: LateralResistance): Verdict {
-    return {
-        utilisation: ratio(M, beam.resistance), demand: kNm(M), capacity: kNm(beam.resistance),
-        clause: 'EN 1993-1-1 6.3.2', explain: beam.explain
-    };
+function faultOf({ section }: SteelMember, { M, N, lateral, bucklingLength: { y, z }, equivalentMoment = allAlong }: StabilityInput): Problem | undefined {
+    const bad = unsound('finite', { 'the moment': M, 'the axial force': N, 'the height of the load': lateral.loadHeight })
+        ?? unsound('not negative', { 'the length between restraints': lateral.length, 'the buckling length': Math.min(y, z), C2: lateral.shape.C2 })
+        ?? unsound('positive', { C1: lateral.shape.C1 });
+    if (bad) {
+        return bad;
+    }
+    if (Math.max(lateral.length, y, z) > longest) {
+        return problem('a length between restraints of more than a kilometre');
+    }
+    if (Object.values(equivalentMoment).some(C => !(C >= 0.4 && C <= 1))) {
+        return problem('the equivalent moment factors of EN 1993-1-1 Table B.3 are from 0.4 to 1');
+    }
+    return N < 0 && section.shape === 'channel'
+        ? problem(`${section.name} in compression may buckle by twisting (EN 1993-1-1 6.3.1.4): not covered`) : undefined;
 }
 
 interface Strut { readonly y: FlexuralResistance; readonly z: FlexuralResistance }
 
 function ofStrut(compression: number, { y, z }: Strut): Verdict {
-    const about = (one: FlexuralResistance): Verdict => ({
-        utilisation: ratio(compression, one.resistance), demand: kN(compression), capacity: kN(one.resistance),
-        clause: 'EN 1993-1-1 6.3.1', explain: one.explain
-    });
+    const about = (one: FlexuralResistance): Verdict => against(compression, one.resistance, kN, 'EN 1993-1-1 6.3.1', one.explain);
     return worst(about(y), about(z));
 }
 
@@ -83,13 +82,13 @@ function ofBoth(member: SteelMember, sectionClass: SectionClass, input: Stabilit
     const { kyy, kzy } = interactionFactors(member, sectionClass, input, given);
     const about = (one: FlexuralResistance, k: number, equation: string): Verdict => {
         const sum = ratio(compression, one.resistance) + k * ratio(M, beam.resistance);
-        return {
-            utilisation: sum, demand: plain(sum), capacity: plain(1), clause: 'EN 1993-1-1 6.3.3',
-            explain: () => [...beam.explain(), ...one.explain(), step('\\eta', `\\frac{N_{Ed}}{N_{b,${one.axis},Rd}} + k_{${one.axis}y} \\frac{M_{Ed}}{M_{b,Rd}}`, [
+        return againstOne(sum, 'EN 1993-1-1 6.3.3', () => [
+            ...beam.explain(), ...one.explain(),
+            step('\\eta', `\\frac{N_{Ed}}{N_{b,${one.axis},Rd}} + k_{${one.axis}y} \\frac{M_{Ed}}{M_{b,Rd}}`, [
                 ['N_{Ed}', compression / 1e3, 'kN'], [`N_{b,${one.axis},Rd}`, one.resistance / 1e3, 'kN'],
                 [`k_{${one.axis}y}`, k, ''], ['M_{Ed}', M / 1e6, 'kNm'], ['M_{b,Rd}', beam.resistance / 1e6, 'kNm']
-            ], plain(sum), { clause: `EN 1993-1-1 ${equation}, ${factorSource(member)}` })]
-        };
+            ], plain(sum), { clause: `EN 1993-1-1 ${equation}, ${factorSource(member)}` })
+        ]);
     };
     return worst(about(strut.y, kyy, '(6.61)'), about(strut.z, kzy, '(6.62)'));
 }
@@ -101,8 +100,8 @@ const factorSource = ({ section }: SteelMember): string => section.shape === 'I'
 function interactionFactors({ section }: SteelMember, sectionClass: SectionClass, input: StabilityInput, given: Resistances): { kyy: number; kzy: number } {
     const { compression, strut: { y, z } } = given;
     if (section.shape !== 'I') {
-        const left = 1 - compression / y.critical;
-        const increased = left > 0 ? 1 / left : Infinity;
+        // At N_cr and beyond the axial force alone is above 1.
+        const increased = 1 / Math.max(1 - compression / y.critical, 1e-6);
         return { kyy: increased, kzy: increased };
     }
     const { my, mLT } = input.equivalentMoment ?? allAlong;

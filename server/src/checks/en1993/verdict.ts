@@ -20,6 +20,15 @@ export interface NamedVerdict extends Verdict { readonly name: string }
 export const ratio = (demand: number, capacity: number): number =>
     demand <= 0 ? 0 : capacity > 0 ? demand / capacity : Infinity;
 
+/** A demand against a capacity, both in N or N mm as `as` prints them. */
+export function against(demand: number, capacity: number, as: (value: number) => Amount, clause: string, explain: () => readonly Step[]): Verdict {
+    return { utilisation: ratio(demand, capacity), demand: as(demand), capacity: as(capacity), clause, explain };
+}
+
+/** A sum of shares against 1. */
+export const againstOne = (sum: number, clause: string, explain: () => readonly Step[]): Verdict =>
+    ({ utilisation: sum, demand: plain(sum), capacity: plain(1), clause, explain });
+
 export function worst<T extends Verdict>(first: T, ...others: readonly T[]): T {
     return others.reduce((most, one) => one.utilisation > most.utilisation ? one : most, first);
 }

@@ -3,8 +3,8 @@
  * with the moment there by 7.2. Through the web's own plane: a load beside it twists the beam, which is not covered.
  */
 import type { Step } from '../../results.js';
-import { webDepth, type SteelMember } from './steel-member.js';
-import { kN, mm, plain, problem, ratio, step, unsound, type Problem, type Verdict } from './verdict.js';
+import { gammaM1Term, webDepth, yieldTerm, type SteelMember } from './steel-member.js';
+import { kN, mm, plain, problem, ratio, step, unsound, type Problem, type TermRow, type Verdict } from './verdict.js';
 
 export const webClause = 'EN 1993-1-5 6';
 
@@ -25,6 +25,8 @@ export interface WebInput {
 }
 
 interface Patch {
+    readonly m1: number;
+    readonly m2: number;
     readonly kF: number;
     /** l_y, mm. */
     readonly length: number;
@@ -52,7 +54,7 @@ export function web(member: SteelMember, input: WebInput): Verdict | Problem {
     const together = (ofLoad + 0.8 * ofMoment) / 1.4;
     return {
         utilisation: F === 0 ? 0 : Math.max(ofLoad, together), demand: kN(Math.abs(F)), capacity: kN(patch.resistance), clause: webClause,
-        explain: () => [...explain(member, patch), ...(M === 0 ? [] : [step('\\eta', '\\frac{\\eta_2 + 0.8 \\eta_1}{1.4}', [
+        explain: () => [...explain(member, place, patch), ...(M === 0 ? [] : [step('\\eta', '\\frac{\\eta_2 + 0.8 \\eta_1}{1.4}', [
             ['\\eta_2', ofLoad, '', 'load'], ['\\eta_1', ofMoment, '', 'moment over W_el f_y']
         ], plain(together), { clause: 'EN 1993-1-5 7.2' })])]
     };
@@ -70,27 +72,44 @@ function patchOf({ section, steel, parameters }: SteelMember, ss: number, place:
     const m1 = section.b / tw;
     const kF = place.kind === 'inner' ? 6 + 2 * (hw / place.panel) ** 2 : Math.min(2 + 6 * (ss + place.overhang) / hw, 6);
     const inner = ss + 2 * tf * (1 + Math.sqrt(m1 + m2));
-    const length = place.kind === 'inner' ? Math.min(inner, place.panel) : Math.min(inner, ...endLengths());
+    const length = place.kind === 'inner' ? Math.min(inner, place.panel) : Math.min(inner, ...endLengths(ss + place.overhang));
     const critical = 0.9 * kF * steel.E * tw ** 3 / hw;
     const slenderness = Math.sqrt(length * tw * steel.fy / critical);
     const chi = Math.min(0.5 / slenderness, 1);
-    return { kF, length, critical, slenderness, chi, resistance: chi * length * tw * steel.fy / parameters.gammaM1 };
+    return { m1, m2, kF, length, critical, slenderness, chi, resistance: chi * length * tw * steel.fy / parameters.gammaM1 };
 
     /** (6.11) and (6.12). */
-    function endLengths(): readonly [number, number] {
-        const le = Math.min(kF * steel.E * tw ** 2 / (2 * steel.fy * hw), ss + (place.kind === 'end' ? place.overhang : 0));
+    function endLengths(reach: number): readonly [number, number] {
+        const le = Math.min(kF * steel.E * tw ** 2 / (2 * steel.fy * hw), reach);
         return [le + tf * Math.sqrt(m1 / 2 + (le / tf) ** 2 + m2), le + tf * Math.sqrt(m1 + m2)];
     }
 }
 
-function explain({ section, steel, parameters }: SteelMember, patch: Patch): readonly Step[] {
+function explain(member: SteelMember, place: LoadPlace, patch: Patch): readonly Step[] {
+    const { section } = member;
+    const tw: TermRow = ['t_w', section.tw, 'mm'];
+    const ly: TermRow = ['l_y', patch.length, 'mm'];
     return [
-        step('F_{cr}', '0.9 k_F E \\frac{t_w^3}{h_w}', [['k_F', patch.kF, ''], ['E', steel.E, 'MPa'], ['t_w', section.tw, 'mm'], ['h_w', webDepth(section), 'mm']], kN(patch.critical), { clause: 'EN 1993-1-5 (6.5)' }),
-        step('l_y', 'l_y', [['l_y', patch.length, 'mm']], mm(patch.length), { clause: 'EN 1993-1-5 6.5', note: 'effective loaded length' }),
-        step('\\bar\\lambda_F', '\\sqrt{\\frac{l_y t_w f_y}{F_{cr}}}', [['l_y', patch.length, 'mm'], ['t_w', section.tw, 'mm'], ['f_y', steel.fy, 'MPa'], ['F_{cr}', patch.critical / 1e3, 'kN']], plain(patch.slenderness), { clause: 'EN 1993-1-5 (6.4)' }),
+        step('F_{cr}', '0.9 k_F E \\frac{t_w^3}{h_w}', [
+            ['k_F', patch.kF, ''], ['E', member.steel.E, 'MPa'], tw, ['h_w', webDepth(section), 'mm']
+        ], kN(patch.critical), { clause: 'EN 1993-1-5 (6.5)' }),
+        explainLength(member, place, patch),
+        step('\\bar\\lambda_F', '\\sqrt{\\frac{l_y t_w f_y}{F_{cr}}}', [
+            ly, tw, yieldTerm(member), ['F_{cr}', patch.critical / 1e3, 'kN']
+        ], plain(patch.slenderness), { clause: 'EN 1993-1-5 (6.4)' }),
         step('\\chi_F', '\\frac{0.5}{\\bar\\lambda_F}', [['\\bar\\lambda_F', patch.slenderness, '']], plain(patch.chi), { clause: 'EN 1993-1-5 (6.3)', note: 'not above 1' }),
         step('F_{Rd}', '\\chi_F \\frac{f_y l_y t_w}{\\gamma_{M1}}', [
-            ['\\chi_F', patch.chi, ''], ['f_y', steel.fy, 'MPa'], ['l_y', patch.length, 'mm'], ['t_w', section.tw, 'mm'], ['\\gamma_{M1}', parameters.gammaM1, '']
+            ['\\chi_F', patch.chi, ''], yieldTerm(member), ly, tw, gammaM1Term(member)
         ], kN(patch.resistance), { clause: 'EN 1993-1-5 (6.1)' })
     ];
+}
+
+const endLength = '\\min\\left( l_e + t_f \\sqrt{\\frac{m_1}{2} + \\frac{l_e^2}{t_f^2} + m_2}, l_e + t_f \\sqrt{m_1 + m_2} \\right)';
+
+function explainLength({ section }: SteelMember, place: LoadPlace, { length, m1, m2 }: Patch): Step {
+    const inner = place.kind === 'inner';
+    return step('l_y', inner ? 's_s + 2 t_f (1 + \\sqrt{m_1 + m_2})' : endLength, [['t_f', section.tf, 'mm'], ['m_1', m1, ''], ['m_2', m2, '']], mm(length), {
+        clause: inner ? 'EN 1993-1-5 (6.10)' : 'EN 1993-1-5 (6.11), (6.12)',
+        note: inner ? 'not above the panel' : 'l_e = k_F E t_w²/2 f_y h_w, not above s_s + c; l_y not above that of an inner load'
+    });
 }

@@ -42,7 +42,8 @@ export function coverSplice(given: CoverCheck, forces: SpliceForces): SpliceResu
         }) ?? unsound('not negative', { 'the gap': given.splice.gap }) ?? faultOf(given);
     return bad ?? {
         verdicts: [...flangeVerdicts(given, splitForces(given, forces)), ...webVerdicts(given, splitForces(given, forces).web)],
-        misplaced: [...flangeDistances(given), ...webDistances(given)].flatMap(({ where, distances }) => tooClose(given.bolt, distances).map(text => `${where}: ${text}`)),
+        misplaced: [...flangeDistances(given), ...webDistances(given)].flatMap(({ where, distances }) =>
+            tooClose(given.bolt, distances).map(text => `${where}: ${text}`)),
         notChecked
     };
 }
@@ -53,6 +54,9 @@ function faultOf({ splice: { beam, flange, web }, bolt }: CoverCheck): Problem |
     }
     if (!Number.isInteger(flange.pairs) || !Number.isInteger(web.rows) || !Number.isInteger(web.lines)) {
         return problem('the bolts of a splice come in whole numbers');
+    }
+    if (web.rows * web.lines < 2) {
+        return problem('a web cover needs two bolts at least on each side: one alone holds no moment');
     }
     const room = (flange.gauge - beam.tw) / 2 - beam.r - bolt.d;
     return web.depth > webDepth(beam) - 2 * beam.r

@@ -4,10 +4,10 @@
  * beam web in tension and compression flange.
  */
 import { misplacedRows, tensionRows, type EndPlateSplice, type TensionRow } from '../../../analysis/splice.js';
-import { bearingResistance, combined, shearResistance, tensionResistance, tooClose, type Distances } from '../bolts/bolt.js';
+import { bearingFactors, bearingResistance, combined, shearResistance, tensionResistance, tooClose, type Distances } from '../bolts/bolt.js';
 import { momentResistance } from '../bending.js';
 import { withClass } from '../classification.js';
-import { kN, kNm, plain, problem, ratio, step, unsound, type NamedVerdict, type Problem } from '../verdict.js';
+import { against, againstOne, kN, kNm, plain, problem, ratio, step, unsound, type NamedVerdict, type Problem } from '../verdict.js';
 import { explainRow, rowResistance, type EndPlateCheck, type RowResistance } from './tension-row.js';
 import type { SpliceForces, SpliceResult } from './splice-result.js';
 
@@ -21,7 +21,9 @@ export function endPlateSplice(given: EndPlateCheck, forces: SpliceForces): Spli
     const { splice, bolt } = given;
     const { plate, rows, gauge } = splice;
     const bad = unsound('finite', { 'the axial force': forces.N, 'the shear force': forces.V, 'the moment': forces.M })
-        ?? unsound('positive', { 'the plate\'s width': plate.width, 'the plate\'s thickness': plate.thickness, 'the gauge of the bolts': gauge, 'the bolt\'s diameter': bolt.d })
+        ?? unsound('positive', {
+            'the plate\'s width': plate.width, 'the plate\'s thickness': plate.thickness, 'the gauge of the bolts': gauge, 'the bolt\'s diameter': bolt.d
+        })
         ?? unsound('not negative', { 'the weld\'s throat': splice.weldThroat, 'the plate above': plate.above, 'the plate below': plate.below })
         ?? faultOf(splice);
     if (bad) {
@@ -53,7 +55,7 @@ function faultOf(splice: EndPlateSplice): Problem | undefined {
     return new Set(splice.rows).size < splice.rows.length ? problem('two rows of bolts at the same height') : undefined;
 }
 
-/** Moment about the middle of the compression flange; an axial tension adds to it, a compression is not counted. */
+/** Moment about the middle of the compression flange; an axial tension adds to it, a compression counts on that flange alone. */
 const momentAtFlange = ({ splice: { beam } }: EndPlateCheck, { M, N }: SpliceForces): number =>
     Math.abs(M) + Math.max(N, 0) * (beam.h - beam.tf) / 2;
 
@@ -66,16 +68,22 @@ function shares(rows: readonly TensionRow[]): readonly number[] {
 function ofMoment(given: EndPlateCheck, forces: SpliceForces, rows: readonly RowResistance[], flange: number): readonly NamedVerdict[] {
     const M = momentAtFlange(given, forces);
     const share = shares(rows.map(({ row }) => row));
-    const capacity = Math.min(...rows.map(({ resistance }, i) => resistance / share[i]!));
-    const pull = M * share.reduce((sum, one) => sum + one, 0);
+    const capacities = rows.map(({ resistance }, i) => resistance / share[i]!);
+    const capacity = Math.min(...capacities);
+    const least = capacities.indexOf(capacity);
+    const push = M * share.reduce((sum, one) => sum + one, 0) + Math.max(-forces.N, 0);
+    const { h, tf } = given.splice.beam;
     return [{
-        name: 'end plate and bolts in tension', utilisation: ratio(M, capacity), demand: kNm(M), capacity: kNm(capacity), clause: 'EN 1993-1-8 6.2.4, 6.2.7.2',
-        explain: () => [...rows.flatMap(row => explainRow(given, row)), step('M_{j,Rd}', '\\min_r \\left( \\frac{F_{t,r,Rd}}{h_r} \\right) \\sum h_r^2', [
+        name: 'end plate and bolts in tension',
+        ...against(M, capacity, kNm, 'EN 1993-1-8 6.2.4, 6.2.7.2', () => [...rows.flatMap(row => explainRow(given, row)), step('M_{j,Rd}', '\\frac{F_{t,r,Rd}}{h_r} \\sum h_r^2', [
+            ['F_{t,r,Rd}', rows[least]!.resistance / 1e3, 'kN', 'of the row that governs'], ['h_r', rows[least]!.row.lever, 'mm'],
             ['\\sum h_r^2', rows.reduce((sum, { row }) => sum + row.lever ** 2, 0), 'mm2']
-        ], kNm(capacity), { clause: 'EN 1993-1-8 6.2.7.2(9)', note: 'rows pull in proportion to their lever' })]
+        ], kNm(capacity), { clause: 'EN 1993-1-8 6.2.7.2(9)', note: 'rows pull in proportion to their lever' })])
     }, {
-        name: 'compression flange', utilisation: ratio(pull, flange), demand: kN(pull), capacity: kN(flange), clause: 'EN 1993-1-8 6.2.6.7',
-        explain: () => [step('F_{c,Rd}', '\\frac{M_{c,Rd}}{h - t_f}', [['M_{c,Rd}', flange * (given.splice.beam.h - given.splice.beam.tf) / 1e6, 'kNm'], ['h', given.splice.beam.h, 'mm'], ['t_f', given.splice.beam.tf, 'mm']], kN(flange), { clause: 'EN 1993-1-8 (6.21)' })]
+        name: 'compression flange',
+        ...against(push, flange, kN, 'EN 1993-1-8 6.2.6.7', () => [step('F_{c,Rd}', '\\frac{M_{c,Rd}}{h - t_f}', [
+            ['M_{c,Rd}', flange * (h - tf) / 1e6, 'kNm'], ['h', h, 'mm'], ['t_f', tf, 'mm']
+        ], kN(flange), { clause: 'EN 1993-1-8 (6.21)' })])
     }];
 }
 
@@ -89,22 +97,26 @@ function ofBolts(given: EndPlateCheck, forces: SpliceForces, rows: readonly RowR
     const shearRd = shearResistance(bolt, gammaM2);
     const utilisation = combined(v, shearRd, pull, tensionRd);
     return {
-        name: 'bolts in shear and tension', utilisation, demand: plain(utilisation), capacity: plain(1), clause: 'EN 1993-1-8 Table 3.4',
-        explain: () => [step('\\eta', '\\frac{F_{v,Ed}}{F_{v,Rd}} + \\frac{F_{t,Ed}}{1.4 F_{t,Rd}}', [
+        name: 'bolts in shear and tension',
+        ...againstOne(utilisation, 'EN 1993-1-8 Table 3.4', () => [step('\\eta', '\\frac{F_{v,Ed}}{F_{v,Rd}} + \\frac{F_{t,Ed}}{1.4 F_{t,Rd}}', [
             ['F_{v,Ed}', v / 1e3, 'kN'], ['F_{v,Rd}', shearRd / 1e3, 'kN', bolt.name], ['F_{t,Ed}', pull / 1e3, 'kN', 'prying in it'], ['F_{t,Rd}', tensionRd / 1e3, 'kN']
-        ], plain(utilisation), { clause: 'EN 1993-1-8 Table 3.4', note: 'and F_t,Ed / F_t,Rd by itself' })]
+        ], plain(utilisation), { clause: 'EN 1993-1-8 Table 3.4', note: 'and F_t,Ed / F_t,Rd by itself' })])
     };
 }
 
 function ofBearing(given: EndPlateCheck, forces: SpliceForces, rows: number): NamedVerdict {
     const { bolt, splice, plateSteel, beam: { parameters: { gammaM2 } } } = given;
     const v = Math.abs(forces.V) / (2 * rows);
-    const capacity = Math.min(...splice.rows.map(height => bearingResistance(bolt, { t: splice.plate.thickness, fu: plateSteel.fu }, shearDistances(splice, height), gammaM2)));
+    const plate = { t: splice.plate.thickness, fu: plateSteel.fu };
+    const bearing = splice.rows.map(height => bearingResistance(bolt, plate, shearDistances(splice, height), gammaM2));
+    const capacity = Math.min(...bearing);
+    const worstRow = bearingFactors(bolt, plate.fu, shearDistances(splice, splice.rows[bearing.indexOf(capacity)]!));
     return {
-        name: 'end plate in bearing', utilisation: ratio(v, capacity), demand: kN(v), capacity: kN(capacity), clause: 'EN 1993-1-8 Table 3.4',
-        explain: () => [step('F_{b,Rd}', '\\frac{k_1 \\alpha_b f_u d t}{\\gamma_{M2}}', [
+        name: 'end plate in bearing',
+        ...against(v, capacity, kN, 'EN 1993-1-8 Table 3.4', () => [step('F_{b,Rd}', '\\frac{k_1 \\alpha_b f_u d t}{\\gamma_{M2}}', [
+            ['k_1', worstRow.k1, ''], ['\\alpha_b', worstRow.alphaB, ''],
             ['f_u', plateSteel.fu, 'MPa'], ['d', bolt.d, 'mm'], ['t', splice.plate.thickness, 'mm'], ['\\gamma_{M2}', gammaM2, '']
-        ], kN(capacity), { clause: 'EN 1993-1-8 Table 3.4' })]
+        ], kN(capacity), { clause: 'EN 1993-1-8 Table 3.4' })])
     };
 }
 

@@ -3,7 +3,7 @@ import { bearingResistance, longJoint, shearResistance, type Distances } from '.
 import { blockTearing, grossResistance, netResistance, type PlateSteel } from '../bolts/plate-tension.js';
 import { imperfection, reduction } from '../buckling-curves.js';
 import { epsilon } from '../steel-member.js';
-import { kN, ratio, step, type NamedVerdict, type TermRow } from '../verdict.js';
+import { against, kN, step, type NamedVerdict, type TermRow } from '../verdict.js';
 import type { CoverCheck, SplitForces } from './cover-check.js';
 
 /** Seen along the beam. */
@@ -34,15 +34,22 @@ function bolts(given: CoverCheck, force: number): NamedVerdict {
         where === 'flange' ? { t: section.tf, fu: beamFu } : { t: flange.thickness, fu: coverSteel.fu }, distances, gammaM2)) as [number, number];
     const one = Math.min(shear, inFlange, inCover);
     return {
-        name: 'flange bolts', utilisation: ratio(force, n * one), demand: kN(force), capacity: kN(n * one), clause: 'EN 1993-1-8 Table 3.4, 3.8',
-        explain: () => [step('F_{Rd}', 'n \\min(\\beta_{Lf} F_{v,Rd}, F_{b,Rd,f}, F_{b,Rd,c})', [
+        name: 'flange bolts',
+        ...against(force, n * one, kN, 'EN 1993-1-8 Table 3.4, 3.8', () => [step('F_{Rd}', 'n \\min(\\beta_{Lf} F_{v,Rd}, F_{b,Rd,f}, F_{b,Rd,c})', [
             ['n', n, '', 'bolts on one side'], ['\\beta_{Lf}', beta, ''], ['F_{v,Rd}', shear / beta / 1e3, 'kN', bolt.name],
             ['F_{b,Rd,f}', inFlange / 1e3, 'kN', 'bearing on the flange'], ['F_{b,Rd,c}', inCover / 1e3, 'kN', 'bearing on the cover']
-        ], kN(n * one), { clause: 'EN 1993-1-8 Table 3.4, 3.8' })]
+        ], kN(n * one), { clause: 'EN 1993-1-8 Table 3.4, 3.8' })])
     };
 }
 
-interface Torn { readonly t: number; readonly width: number; readonly end: number; readonly steel: PlateSteel; /** The strip between the bolts may tear out: not where the web holds it. */ readonly middle: boolean }
+interface Torn {
+    readonly t: number;
+    readonly width: number;
+    readonly end: number;
+    readonly steel: PlateSteel;
+    /** The strip between the bolts may tear out: not where the web holds it. */
+    readonly middle: boolean;
+}
 
 function tension({ beam: { parameters }, bolt, splice: { flange } }: CoverCheck, name: string, force: number, { t, width, end, steel, middle }: Torn): NamedVerdict {
     const edges = (width - flange.gauge - bolt.d0) * t;
@@ -54,8 +61,10 @@ function tension({ beam: { parameters }, bolt, splice: { flange } }: CoverCheck,
     const capacity = Math.min(gross, net, block);
     const terms: readonly TermRow[] = [['N_{pl,Rd}', gross / 1e3, 'kN'], ['N_{u,Rd}', net / 1e3, 'kN'], ['V_{eff,1,Rd}', block / 1e3, 'kN', 'block tearing']];
     return {
-        name, utilisation: ratio(force, capacity), demand: kN(force), capacity: kN(capacity), clause: 'EN 1993-1-1 6.2.3, EN 1993-1-8 3.10.2',
-        explain: () => [step('N_{t,Rd}', '\\min(N_{pl,Rd}, N_{u,Rd}, V_{eff,1,Rd})', terms, kN(capacity), { clause: 'EN 1993-1-1 (6.6), (6.7), EN 1993-1-8 (3.9)' })]
+        name,
+        ...against(force, capacity, kN, 'EN 1993-1-1 6.2.3, EN 1993-1-8 3.10.2', () => [
+            step('N_{t,Rd}', '\\min(N_{pl,Rd}, N_{u,Rd}, V_{eff,1,Rd})', terms, kN(capacity), { clause: 'EN 1993-1-1 (6.6), (6.7), EN 1993-1-8 (3.9)' })
+        ])
     };
 }
 
@@ -66,9 +75,10 @@ function compression({ beam: { parameters }, splice: { flange, gap }, coverSteel
     const chi = clear <= 9 * epsilon(coverSteel.fy) * flange.thickness ? 1 : reduction(slenderness, imperfection.c);
     const capacity = chi * flange.width * flange.thickness * coverSteel.fy / parameters.gammaM1;
     return {
-        name: 'flange cover in compression', utilisation: ratio(force, capacity), demand: kN(force), capacity: kN(capacity), clause: 'EN 1993-1-1 6.3.1, EN 1993-1-8 Table 3.3',
-        explain: () => [step('N_{b,Rd}', '\\chi \\frac{A f_y}{\\gamma_{M1}}', [
-            ['\\chi', chi, '', `between bolts ${clear} mm apart`], ['A', flange.width * flange.thickness, 'mm2'], ['f_y', coverSteel.fy, 'MPa'], ['\\gamma_{M1}', parameters.gammaM1, '']
-        ], kN(capacity), { clause: 'EN 1993-1-1 6.3.1' })]
+        name: 'flange cover in compression',
+        ...against(force, capacity, kN, 'EN 1993-1-1 6.3.1, EN 1993-1-8 Table 3.3', () => [step('N_{b,Rd}', '\\chi \\frac{A f_y}{\\gamma_{M1}}', [
+            ['\\chi', chi, '', `between bolts ${clear} mm apart`], ['A', flange.width * flange.thickness, 'mm2'],
+            ['f_y', coverSteel.fy, 'MPa'], ['\\gamma_{M1}', parameters.gammaM1, '']
+        ], kN(capacity), { clause: 'EN 1993-1-1 6.3.1' })])
     };
 }

@@ -34,13 +34,15 @@ export function rowResistance({ beam, splice, bolt, plateSteel }: EndPlateCheck,
 }
 
 export function explainRow({ splice }: EndPlateCheck, { row, tStub: stub, punching, web, resistance }: RowResistance): readonly Step[] {
-    const named = [...stub.modes.map(({ mode, resistance: R }) => `mode ${mode} ${(R / 1e3).toFixed(1)} kN`), `punching ${(punching / 1e3).toFixed(1)} kN`];
+    const fixed = (value: number): string => value.toFixed(1);
+    const shape = `row ${Math.round(row.height)} mm from the axis, lever ${fixed(row.lever)} mm, m ${fixed(row.m)} mm, l_eff ${fixed(row.leff1)} and ${fixed(row.leff2)} mm`;
+    const named = [shape, ...stub.modes.map(({ mode, resistance: R }) => `mode ${mode} ${fixed(R / 1e3)} kN`), `punching ${fixed(punching / 1e3)} kN`];
     const prying = stub.prying
-        ? `prying forces may develop (L_b ${boltLength(splice).toFixed(0)} mm <= ${stub.limitLength.toFixed(0)} mm; none from t = ${stub.thicknessWithoutPrying.toFixed(1)} mm)`
-        : `no prying forces (L_b ${boltLength(splice).toFixed(0)} mm > ${stub.limitLength.toFixed(0)} mm)`;
+        ? `prying forces may develop (L_b ${fixed(boltLength(splice))} mm <= ${fixed(stub.limitLength)} mm; none from t = ${fixed(stub.thicknessWithoutPrying)} mm)`
+        : `no prying forces (L_b ${fixed(boltLength(splice))} mm > ${fixed(stub.limitLength)} mm)`;
     const ofWeb: readonly TermRow[] = Number.isFinite(web) ? [['F_{t,wb,Rd}', web / 1e3, 'kN', 'beam web']] : [];
     return [step('F_{t,r,Rd}', `\\min(F_{T,Rd}, B_{p,Rd}${ofWeb.length > 0 ? ', F_{t,wb,Rd}' : ''})`, [
         ['F_{T,Rd}', stub.resistance / 1e3, 'kN', `mode ${stub.governing}`], ['B_{p,Rd}', punching / 1e3, 'kN'],
-        ...ofWeb, ['h_r', row.lever, 'mm'], ['m', row.m, 'mm'], ['l_{eff,1}', row.leff1, 'mm'], ['l_{eff,2}', row.leff2, 'mm']
+        ...ofWeb
     ], kN(resistance), { clause: 'EN 1993-1-8 Table 6.2, 6.2.6.8', note: `${named.join('; ')}; ${prying}` })];
 }

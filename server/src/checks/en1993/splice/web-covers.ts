@@ -1,8 +1,9 @@
 /** The web covers of a splice: the group of bolts in double shear and bearing, bending with shear, block tearing. */
+import type { Step } from '../../../results.js';
 import { bearingResistance, shearResistance, type Distances } from '../bolts/bolt.js';
 import { groupForces } from '../bolts/group.js';
 import { blockTearing } from '../bolts/plate-tension.js';
-import { kN, kNm, plain, ratio, step, type NamedVerdict, type TermRow } from '../verdict.js';
+import { against, againstOne, kN, kNm, ratio, step, worst, type NamedVerdict, type TermRow } from '../verdict.js';
 import type { CoverCheck, SplitForces } from './cover-check.js';
 
 type WebForces = SplitForces['web'];
@@ -37,11 +38,12 @@ function bolts(given: CoverCheck, { N, V, M }: WebForces): NamedVerdict {
     const bearing = Math.min(...webDistances(given).map(({ where, distances }) => bearingResistance(bolt,
         where === 'web' ? { t: section.tw, fu: beamFu } : { t: 2 * web.thickness, fu: coverSteel.fu }, distances, gammaM2)));
     const capacity = Math.min(shear, bearing);
+    const note = `most loaded of ${places.length} bolts ${(force / 1e3).toFixed(2)} kN by the polar method, M = ${(M / 1e6).toFixed(2)} kNm about their middle`;
     return {
-        name: 'web bolts', utilisation: ratio(force, capacity), demand: kN(force), capacity: kN(capacity), clause: 'EN 1993-1-8 Table 3.4',
-        explain: () => [step('F_{Rd}', '\\min(2 F_{v,Rd}, F_{b,Rd})', [
+        name: 'web bolts',
+        ...against(force, capacity, kN, 'EN 1993-1-8 Table 3.4', () => [step('F_{Rd}', '\\min(2 F_{v,Rd}, F_{b,Rd})', [
             ['F_{v,Rd}', shear / 2e3, 'kN', bolt.name], ['F_{b,Rd}', bearing / 1e3, 'kN', 'least of web and covers, either way']
-        ], kN(capacity), { clause: 'EN 1993-1-8 Table 3.4', note: `most loaded of ${places.length} bolts ${(force / 1e3).toFixed(2)} kN by the polar method, M = ${(M / 1e6).toFixed(2)} kNm about their middle` })]
+        ], kN(capacity), { clause: 'EN 1993-1-8 Table 3.4', note })])
     };
 }
 
@@ -58,10 +60,9 @@ function covers({ beam: { parameters }, bolt, splice: { web }, coverSteel: { fy,
     const left = share > 0.5 ? Math.max(1 - (2 * share - 1) ** 2, 0) : 1;
     const bending = Math.max(2 * I / web.depth, 0) * fy / parameters.gammaM0;
     const ofMoment = ratio(M, left * bending) + ratio(Math.abs(N), left * net * fy / parameters.gammaM0);
-    const utilisation = Math.max(share, ofMoment);
     return {
-        name: 'web covers', utilisation, demand: plain(utilisation), capacity: plain(1), clause: 'EN 1993-1-1 6.2.5, 6.2.6, 6.2.8',
-        explain: () => [
+        name: 'web covers',
+        ...againstOne(Math.max(share, ofMoment), 'EN 1993-1-1 6.2.5, 6.2.6, 6.2.8', () => [
             step('V_{Rd}', '\\min\\left( \\frac{d t f_y}{1.27 \\sqrt{3} \\gamma_{M0}}, \\frac{A_{net} f_u}{\\sqrt{3} \\gamma_{M2}} \\right)', [
                 ['d', web.depth, 'mm'], ['t', t, 'mm', 'both covers'], ['f_y', fy, 'MPa'], ['f_u', fu, 'MPa'], ['A_{net}', net, 'mm2'],
                 ['\\gamma_{M0}', parameters.gammaM0, ''], ['\\gamma_{M2}', parameters.gammaM2, '']
@@ -69,7 +70,7 @@ function covers({ beam: { parameters }, bolt, splice: { web }, coverSteel: { fy,
             step('M_{V,Rd}', '(1 - \\rho) W_{net} \\frac{f_y}{\\gamma_{M0}}', [
                 ['\\rho', 1 - left, ''], ['W_{net}', 2 * I / web.depth, 'mm3'], ['f_y', fy, 'MPa'], ['\\gamma_{M0}', parameters.gammaM0, '']
             ], kNm(left * bending), { clause: 'EN 1993-1-1 6.2.5, 6.2.8' })
-        ]
+        ])
     };
 }
 
@@ -82,19 +83,19 @@ function tearing({ beam: { section, steel, parameters }, beamFu, bolt, splice: {
     const inTension = section.tw * (web.rows - 1) * (web.rowPitch - bolt.d0);
     const inShear = 2 * section.tw * (web.beamEnd + (web.lines - 1) * web.linePitch - (web.lines - 0.5) * bolt.d0);
     const block = blockTearing(inTension, inShear, { fy: steel.fy, fu: beamFu }, parameters);
-    const upright = ratio(Math.abs(V), corner);
-    const level = ratio(Math.max(N, 0), block);
-    const [demand, capacity] = upright >= level ? [Math.abs(V), corner] : [N, block];
+    const clause = 'EN 1993-1-8 3.10.2';
     const terms: readonly TermRow[] = [['\\gamma_{M2}', parameters.gammaM2, ''], ['\\gamma_{M0}', parameters.gammaM0, '']];
-    return {
-        name: 'block tearing of the web and its covers', utilisation: Math.max(upright, level), demand: kN(demand), capacity: kN(capacity), clause: 'EN 1993-1-8 3.10.2',
-        explain: () => [
+    const explain = (): readonly Step[] => [
             step('V_{eff,2,Rd}', '\\frac{0.5 f_u A_{nt}}{\\gamma_{M2}} + \\frac{f_y A_{nv}}{\\sqrt{3} \\gamma_{M0}}', [
-                ['f_u', coverSteel.fu, 'MPa'], ['A_{nt}', 2 * web.thickness * along, 'mm2'], ['f_y', coverSteel.fy, 'MPa'], ['A_{nv}', 2 * web.thickness * up, 'mm2'], ...terms
+                ['f_u', coverSteel.fu, 'MPa'], ['A_{nt}', 2 * web.thickness * along, 'mm2'],
+                ['f_y', coverSteel.fy, 'MPa'], ['A_{nv}', 2 * web.thickness * up, 'mm2'], ...terms
             ], kN(corner), { clause: 'EN 1993-1-8 (3.10)', note: 'upright, both covers' }),
             step('V_{eff,1,Rd}', '\\frac{f_u A_{nt}}{\\gamma_{M2}} + \\frac{f_y A_{nv}}{\\sqrt{3} \\gamma_{M0}}', [
                 ['f_u', beamFu, 'MPa'], ['A_{nt}', inTension, 'mm2'], ['f_y', steel.fy, 'MPa'], ['A_{nv}', inShear, 'mm2'], ...terms
             ], kN(block), { clause: 'EN 1993-1-8 (3.9)', note: 'along the beam, the web' })
-        ]
+    ];
+    return {
+        name: 'block tearing of the web and its covers',
+        ...worst(against(Math.abs(V), corner, kN, clause, explain), against(Math.max(N, 0), block, kN, clause, explain))
     };
 }
