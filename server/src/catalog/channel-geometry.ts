@@ -1,14 +1,21 @@
 /** A rolled channel with tapered flanges: area and moments by summing thin vertical slices of the flange. */
-import type { ChannelOutline, SectionProperties } from './section-geometry.js';
 
 /** Slope of the inner face of an UPN's flange (h <= 300 mm), EN 10365, from memory. */
 const taper = 0.08;
 const slices = 2000;
 
-type ChannelComputed = Pick<SectionProperties, 'A' | 'Iy' | 'Iz' | 'Wely' | 'Wply' | 'Avz'>;
+interface ChannelMeasures {
+    readonly h: number;
+    readonly b: number;
+    readonly tw: number;
+    readonly tf: number;
+    readonly r: number;
+}
+
+type ChannelComputed = Readonly<Record<'A' | 'Iy' | 'Iz' | 'Wely' | 'Wply' | 'Avz', number>>;
 
 /** A, Iy, Iz, Wel, Wpl and the shear area of EN 1993-1-1 6.2.6(3)b; mm. */
-export function channelProperties({ h, b, tw, tf, r }: Omit<ChannelOutline, 'It' | 'Iw' | 'shape'>): ChannelComputed {
+export function channelProperties({ h, b, tw, tf, r }: ChannelMeasures): ChannelComputed {
     const thickness = flangeThickness({ b, tw, tf, r });
     const dx = (b - tw) / slices;
     let A = h * tw;
@@ -30,7 +37,7 @@ export function channelProperties({ h, b, tw, tf, r }: Omit<ChannelOutline, 'It'
 }
 
 /** Thickness of the flange at x from the back of the web: root fillet, tapered face, toe fillet of half its radius. */
-function flangeThickness({ b, tw, tf, r }: { b: number; tw: number; tf: number; r: number }): (x: number) => number {
+function flangeThickness({ b, tw, tf, r }: Omit<ChannelMeasures, 'h'>): (x: number) => number {
     const length = Math.hypot(1, taper);
     const face = (x: number) => tf + taper * (b / 2 - x);
     const toe = r / 2;
