@@ -19,7 +19,7 @@ type Given = (name: string) => number;
 
 const fh = (d: number, rho_k: number, angle: number, wood: Wood = 'softwood') => sound(embedment({ d, rho_k, wood, angle: degrees(angle) }));
 const timber = (thickness: number, fh_k: number, held = false): Side => ({ kind: 'timber', thickness, fh_k, held });
-const plate = (thickness: number, held = false): Side => ({ kind: 'steel', thickness, clearance: 1, held, turning: false });
+const plate = (thickness: number, held = false): Side => ({ kind: 'steel', thickness, clearance: 1, held });
 
 function modesOf(d: number, My_Rk: number, Fax_Rk: number, near: Side, far: Side): { capacity: number; values: Record<string, number> } {
     const { capacity, modes } = sound(planeCapacity({ d, My_Rk, Fax_Rk }, near, far));

@@ -52,6 +52,12 @@ describe('plates between rods, standard statics', () => {
         const stub = { ...plate, rodSpacing: 1, contact: 2, thickness: 4, width: 30, hole: 26 };
         expect(sound(plateBending({ plate: stub, fy: 275, force: 4000, gammaM0: 1 })).clause).toBe('EN 1993-1-1 6.2.6');
     });
+    test('shear at three quarters of its resistance takes a quarter of the yield stress, EN 1993-1-1 6.2.8(3)', () => {
+        const thick = { ...plate, rodSpacing: 0, contact: 20, thickness: 10 };
+        const force = 2 * 0.75 * (70 - 13) * 10 * 275 / Math.sqrt(3);
+        const verdict = sound(plateBending({ plate: thick, fy: 275, force, gammaM0: 1 }));
+        expect(verdict.utilisation).toBeCloseTo(force * 20 / 8 / (0.75 * (70 - 13) * 100 / 6 * 275), 9);
+    });
     test('the explanation ends in the utilisation', () => {
         const verdict = sound(plateBending({ plate, fy: 275, force: 4000, gammaM0: 1 }));
         expect(verdict.explain().at(-1)!.result.value).toBe(verdict.utilisation);
@@ -120,6 +126,14 @@ describe('tightening lost by shrinkage', () => {
         const { halfGoneAfter } = sound(tighteningLoss({ tightening: 2500, timbers, stiffness: 10_000 }));
         const dried = timbers.map(timber => ({ ...timber, expectedMoisture: timber.moisture - halfGoneAfter }));
         expect(sound(tighteningLoss({ tightening: 2500, timbers: dried, stiffness: 10_000 })).loss).toBeCloseTo(1250, 6);
+    });
+    test('the explanation adds up, for wet timber too', () => {
+        const wet = timbers.map(timber => ({ ...timber, moisture: 0.5 }));
+        const { slack, loss, explain } = sound(tighteningLoss({ tightening: 2500, timbers: wet, stiffness: 10_000, membersFlexibility: 0.1 }));
+        const steps = explain();
+        expect(steps[0]!.terms.find(({ symbol }) => symbol === 'u_1')!.amount.value).toBe(0.3);
+        expect(steps[0]!.result.value + steps[1]!.result.value).toBeCloseTo(slack, 12);
+        expect(steps.at(-1)!.result.value).toBeCloseTo(loss / 1e3, 12);
     });
     test('above fibre saturation nothing shrinks; swelling tightens', () => {
         const wet = [{ name: 'T2', depth: 240, moisture: 0.45, expectedMoisture: 0.32 }];

@@ -45,6 +45,10 @@ describe('three timbers and more', () => {
         const double = sound(boltShear(bolted(m12, [leaf(200), leaf(400), leaf(200)]), [along, { x: -1000, z: 0 }], unfactored));
         expect(double.capacity.value * 1e3).toBeCloseTo(single, 6);
     });
+    test('between two inner leaves either may be crushed over half of its thickness', () => {
+        expect(value(timber(40, true), timber(70, true), 'h1')).toBeCloseTo(0.5 * 25 * 40 * 12, 9);
+        expect(value(timber(40, true), timber(70, true), 'h2')).toBeCloseTo(0.5 * 25 * 70 * 12, 9);
+    });
     test('a leaf beyond that takes nothing changes nothing', () => {
         const two = sound(boltShear(bolted(m12, [leaf(45), leaf(60)]), [along], unfactored)).utilisation;
         const three = sound(boltShear(bolted(m12, [leaf(45), leaf(60), leaf(45)]), [along, { x: 0, z: 0 }], unfactored)).utilisation;

@@ -29,11 +29,9 @@ export interface Hold {
     /** Part of the thickness, 0 to 1. */
     readonly share: number;
     readonly held: boolean;
-    /** A plate that the bolt may turn in: it counts as thin. */
-    readonly turning: boolean;
 }
 
-export const alone: Hold = { share: 1, held: false, turning: false };
+export const alone: Hold = { share: 1, held: false };
 
 export function badLeaf(leaf: Leaf, { d, d_ef }: Fastener): Problem | undefined {
     if (leaf.kind === 'steel') {
@@ -46,10 +44,10 @@ export function badLeaf(leaf: Leaf, { d, d_ef }: Fastener): Problem | undefined 
 }
 
 /** The leaf as one side of a shear plane that carries `force`. */
-export function sideOf(leaf: Leaf, fastener: Fastener, force: Force, { share, held, turning }: Hold): Side {
+export function sideOf(leaf: Leaf, fastener: Fastener, force: Force, { share, held }: Hold): Side {
     return leaf.kind === 'timber'
         ? { kind: 'timber', thickness: share * leaf.thickness, fh_k: embedmentAt(bearing(leaf, fastener, force)), held }
-        : { kind: 'steel', thickness: leaf.thickness, clearance: leaf.hole - fastener.d, held, turning };
+        : { kind: 'steel', thickness: leaf.thickness, clearance: leaf.hole - fastener.d, held };
 }
 
 export function leafSteps(leaf: Leaf, fastener: Fastener, force: Force, index: string): readonly Step[] {

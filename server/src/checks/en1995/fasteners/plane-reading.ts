@@ -22,8 +22,6 @@ export interface SteelSide {
     readonly clearance: number;
     /** Timber lies on its other face too, loaded alike. */
     readonly held: boolean;
-    /** The bolt may turn in it, whatever its thickness: it counts as thin. */
-    readonly turning: boolean;
 }
 
 export interface Dowel {
@@ -82,6 +80,6 @@ const roundOff = 1e-9;
  * EN 1995-1-1 8.2.3(1): thin (0) up to 0.5 d, thick (1) from d on where the hole is less than 0.1 d wider
  * than the bolt, linear between. A plate with a wider hole holds the bolt too loosely and counts as thin.
  */
-function thickness({ thickness, clearance, turning }: SteelSide, d: number): number {
-    return turning || clearance > 0.1 * d - roundOff ? 0 : Math.min(1, Math.max(0, (thickness - 0.5 * d) / (0.5 * d)));
+function thickness({ thickness, clearance }: SteelSide, d: number): number {
+    return clearance > 0.1 * d - roundOff ? 0 : Math.min(1, Math.max(0, (thickness - 0.5 * d) / (0.5 * d)));
 }

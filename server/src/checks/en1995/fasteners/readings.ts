@@ -41,7 +41,7 @@ function shared(forces: readonly Force[]): Reading {
     const size = forces.map(magnitude);
     const hold = (plane: number, neighbour: number): Hold => {
         const other = size[neighbour];
-        return other === undefined ? alone : { share: size[plane]! / (size[plane]! + other), held: false, turning: true };
+        return other === undefined ? alone : { share: size[plane]! / (size[plane]! + other), held: false };
     };
     return {
         name: 'each plane by itself, inner leaves shared out between their planes',
@@ -66,11 +66,11 @@ function alternating(forces: readonly Force[]): Reading {
     });
     const besides = forces.map(({ x, z }, plane) => ({
         plane, force: { x: x - sign(plane) * mean.x, z: z - sign(plane) * mean.z },
-        ...holds(plane, { share: 0.5, held: false, turning: true })
+        ...holds(plane, { share: 0.5, held: false })
     }));
     return {
         name: forces.length === 1 ? 'one shear plane' : 'planes loaded to and fro alike, and what differs from that',
-        main: forces.map((_, plane) => ({ plane, force: mean, ...holds(plane, { share: 1, held: true, turning: false }) })),
+        main: forces.map((_, plane) => ({ plane, force: mean, ...holds(plane, { share: 1, held: true }) })),
         besides: besides.filter(({ force }) => magnitude(force) > 0)
     };
 }
