@@ -1,0 +1,22 @@
+/** Why something could not be computed: what a function returns instead of throwing. */
+export interface Problem { readonly problem: string }
+
+export const problem = (text: string): Problem => ({ problem: text });
+
+export function isProblem<T extends object>(answer: T | Problem): answer is Problem {
+    return 'problem' in answer;
+}
+
+export type InputKind = 'finite' | 'positive' | 'not negative';
+
+const holds: Readonly<Record<InputKind, (value: number) => boolean>> = {
+    finite: Number.isFinite,
+    positive: value => Number.isFinite(value) && value > 0,
+    'not negative': value => Number.isFinite(value) && value >= 0
+};
+
+/** The first of these inputs (by what a person calls them) that is not of the kind, as a problem. */
+export function unsound(kind: InputKind, inputs: Readonly<Record<string, number>>): Problem | undefined {
+    const bad = Object.entries(inputs).find(([, value]) => !holds[kind](value));
+    return bad && problem(kind === 'finite' ? `${bad[0]} has to be a number` : `${bad[0]} has to be ${kind}, not ${bad[1]}`);
+}
