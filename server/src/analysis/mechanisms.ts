@@ -6,21 +6,26 @@ import { supportsInOrder } from './spans.js';
 
 /** `motions` are displacements without resistance, by degree of freedom, as the solver found them. */
 export function mechanismProblems(mesh: Mesh, motions: readonly Float64Array[]): Problem[] {
-    const problems = motions.flatMap((motion) => {
+    return distinct(motions.flatMap((motion) => {
         const moving = mesh.pieces.filter((piece) => moves(piece, motion)).map(({ piece: { member } }) => member);
         // Whoever rests on a loose member moves with it, but is not to blame.
         const loose = moving.filter((member) => new Set(member.supports.map(({ at }) => at.value)).size <= 1);
         return loose.length > 0 ? loose.map((member) => mechanism(member, loosely(member))) : moving.map((member) => mechanism(member, together(moving)));
-    });
-    return problems.filter(({ finding }, i) => problems.findIndex((other) => other.finding.message === finding.message) === i);
+    }));
 }
 
-/** Members that rest on each other at one place: the force between them has no end. */
+/** Members that carry each other at one place: the force between them has no end. */
 export function circleProblems(mesh: Mesh): Problem[] {
-    return mesh.circles.map((index) => {
-        const { member } = mesh.pieces[index]!.piece;
-        return mechanism(member, `${member.name} rests, at one place, on what rests on it: they cannot carry each other`);
-    });
+    return distinct(mesh.circles.flatMap((pair) => {
+        const members = pair.map((index) => mesh.pieces[index]!.piece.member);
+        const names = members.map(({ name }) => name).sort().join(' and ');
+        return members.map((member) => mechanism(member, `${names} carry each other at one place: nothing holds them there`));
+    }));
+}
+
+function distinct(problems: readonly Problem[]): Problem[] {
+    const same = (a: Problem, b: Problem): boolean => a.member === b.member && a.finding.message === b.finding.message;
+    return problems.filter((one, i) => problems.findIndex((other) => same(one, other)) === i);
 }
 
 function mechanism(member: Member, message: string): Problem {

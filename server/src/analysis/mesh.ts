@@ -50,8 +50,8 @@ export interface Mesh {
     readonly size: number;
     readonly held: Uint8Array;
     readonly blocks: readonly Block[];
-    /** Pieces that rest, at one and the same place, on something that rests on them. */
-    readonly circles: readonly number[];
+    /** Pairs of pieces that carry each other at one and the same place, directly or through others. */
+    readonly circles: readonly (readonly [carrier: number, bearer: number])[];
 }
 
 /** Places nearer than this are one node, mm. */
@@ -84,11 +84,11 @@ export function meshOf(pieces: readonly Piece[]): Mesh {
     const dofAt = (piece: number, x: number, component: number): number => {
         return offsets[piece]! + 3 * nodeAt(places[piece]!, x) + component;
     };
-    const circles: number[] = [];
+    const circles: [number, number][] = [];
     pieces.forEach(({ bearers }, carrier) => {
         for (const { piece, support, at } of bearers) {
             const [upper, lower] = [root(dofAt(piece, support.at.value, 1)), root(dofAt(carrier, at, 1))];
-            if (upper === lower) circles.push(carrier);
+            if (upper === lower) circles.push([carrier, piece]);
             lead[upper] = lower;
         }
     });
