@@ -1,5 +1,7 @@
 /** Bad input, haste and disorder: the server lives on, and never answers about another text than the newest. */
 import { CancellationTokenSource, InlayHintRequest, LSPErrorCodes } from 'vscode-languageserver/node';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { previewRequest } from '../../server/src/protocol.js';
 import { Client } from './client.js';
@@ -97,6 +99,29 @@ describe('haste', () => {
         expect(versions).toEqual([...versions].sort((a, b) => a - b));
         expect(new Set(versions).size).toBe(versions.length);
         expect(versions.length).toBeLessThan(41);
+    });
+
+    test('after any edits, what is shown is what a fresh document shows', async () => {
+        const piece = fc.constantFrom('', ' ', '\n', '}', '{', '"', '// ', '/*', '*/', '1', ' mm', ' kN', 'member B3 { of pine }\n', 'load x permanent 1 kN at 1 m on B1\n', '😀', '\r\n');
+        const edit = fc.record({ start: fc.nat(shed.length), length: fc.nat(12), text: piece });
+        await fc.assert(fc.asyncProperty(fc.array(edit, { minLength: 1, maxLength: 25 }), async edits => {
+            const uri = newUri();
+            let document = TextDocument.create(uri, 'padstone', 1, shed);
+            void client.open(uri, shed);
+            for (const { start, length, text } of edits) {
+                const from = Math.min(start, document.getText().length);
+                const range = { start: document.positionAt(from), end: document.positionAt(from + length) };
+                document = TextDocument.update(document, [{ range, text }], document.version + 1);
+                void client.change(uri, document.version, { range, text });
+            }
+            const labels = await client.hintLabels(uri);
+            const { diagnostics } = await client.diagnosticsOf(uri, document.version);
+            const fresh = newUri();
+            await client.open(fresh, document.getText());
+            expect(labels).toEqual(await client.hintLabels(fresh));
+            expect(JSON.stringify(diagnostics).replaceAll(uri, fresh)).toBe(JSON.stringify((await client.diagnosticsOf(fresh, 1)).diagnostics));
+            await Promise.all([client.close(uri), client.close(fresh)]);
+        }), { numRuns: 40, seed: 2 });
     });
 
     test('a build that is behind the text is given up for the next', async () => {

@@ -1,4 +1,4 @@
-import { delayNextTick, interruptAndCheck, type DocumentValidator, type LangiumDocument, type ValidationOptions } from 'langium';
+import { delayNextTick, interruptAndCheck, UriUtils, type DocumentValidator, type LangiumDocument, type ValidationOptions } from 'langium';
 import { CancellationToken, type Diagnostic } from 'vscode-languageserver';
 import type { TextDocuments } from 'langium/lsp';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
@@ -30,10 +30,11 @@ export class ResultsValidator implements DocumentValidator {
 
 /** A defect of ours in one file takes neither the server nor the other files with it. */
 function resultsOf(document: LangiumDocument): Results {
+    const file = UriUtils.basename(document.uri);
     try {
-        return compute(evaluate(document));
+        return compute(evaluate(document, file));
     } catch (error) {
         const message = error instanceof Error ? error.message : String(error);
-        return noResults(document.uri.toString(), 'program-failed', `Padstone itself failed on this text, which is a defect of Padstone: ${message}`);
+        return noResults(file, 'program-failed', `Padstone itself failed on this text, which is a defect of Padstone: ${message}`);
     }
 }
