@@ -10,9 +10,9 @@ import type { SyntaxError } from './syntax.js';
 export function unsoundDeclarations(root: ast.Calculation, errors: readonly SyntaxError[]): ReadonlySet<ast.Declaration> {
     const sorted = root.declarations.filter(node => node.$cstNode !== undefined).sort((a, b) => a.$cstNode!.offset - b.$cstNode!.offset);
     const unsound = new Set<ast.Declaration>();
-    for (const { within } of errors) {
+    for (const { within, strictly } of errors) {
         const node = within === undefined ? undefined : lastBefore(sorted, within);
-        if (node !== undefined) {
+        if (node !== undefined && !(strictly && within! >= node.$cstNode!.end)) {
             unsound.add(node);
         }
     }

@@ -76,7 +76,7 @@ function materialOf(context: Context, node: ast.Member): { readonly name: string
             return { name, kind };
         }
     }
-    const material = resolve(context, of.material, of, isMaterial, 'a timber or a steel');
+    const material = resolve(context, of.material, of, isMaterial, 'a timber or a steel', [...timberClasses, ...steelClasses]);
     return material && { name: material.name, kind: material.$type === 'Steel' ? 'steel' : 'timber' };
 }
 

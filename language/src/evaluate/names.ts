@@ -55,7 +55,7 @@ export function reportDuplicates(context: Context): void {
 
 /** The thing of one of the wanted kinds that a reference names; an error names what was probably meant. */
 export function resolve<T extends Named>(
-    context: Context, reference: Reference | undefined, node: AstNode, wanted: (node: unknown) => node is T, kind: string
+    context: Context, reference: Reference | undefined, node: AstNode, wanted: (node: unknown) => node is T, kind: string, alsoKnown: readonly string[] = []
 ): T | undefined {
     const name = reference?.$refText;
     if (name === undefined || name === '') {
@@ -71,7 +71,7 @@ export function resolve<T extends Named>(
         return fail(context, 'wrong-kind', `'${name}' is ${kindOf(thing)}, not ${kind}`, at,
             { related: [{ message: `${name} is here`, source: sourceOf(thing, context.file) }] });
     }
-    const meant = suggest(name, [...context.names.things.values()].filter(wanted).map(known => known.name));
+    const meant = suggest(name, [...[...context.names.things.values()].filter(wanted).map(known => known.name), ...alsoKnown]);
     return fail(context, 'unknown-name', `unknown name '${name}'${didYouMean(meant)}`, at,
         meant === undefined ? {} : { fix: { title: `write '${meant}'`, text: meant } });
 }

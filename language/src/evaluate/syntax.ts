@@ -10,6 +10,8 @@ export interface SyntaxError {
     readonly finding: Finding;
     /** Offset of a place in the declaration that the error makes unsound, if it lies in or right behind one. */
     readonly within?: number;
+    /** Only if that place is before the declaration's end. */
+    readonly strictly?: true;
     /** Words that were skipped, so that nothing is known of what they say. */
     readonly skipped: readonly string[];
 }
@@ -17,12 +19,12 @@ export interface SyntaxError {
 export function syntaxErrors({ lexerErrors, parserErrors }: ParseResult, text: string, file: string): readonly SyntaxError[] {
     const stray = lexerErrors.map(({ offset, length, line, column, message }): SyntaxError => {
         const source = { file, start: offset, end: offset + length, line: line ?? lineOf(text, offset), column: column ?? 1 };
-        return { finding: { severity: 'error', code: 'syntax', message, source }, within: offset, skipped: [] };
+        return { finding: { severity: 'error', code: 'syntax', message, source }, within: offset, strictly: true, skipped: [] };
     });
     const parsed = (parserErrors as readonly SyntaxException[]).map((error): SyntaxError => ({
         finding: findingOf(error.message, error.token, error.previousToken, text, file),
         within: unsoundPlace(error),
-        skipped: [error.token, ...error.resyncedTokens].map(token => token.image)
+        skipped: skippedWords(error, text)
     }));
     const cut = parserErrors.length >= mostSyntaxErrors ? [cutOff(parserErrors.at(-1)!.token, text, file)] : [];
     return firstAtEachPlace([...stray, ...parsed, ...cut]);
@@ -33,6 +35,15 @@ function unsoundPlace({ context, token, previousToken, message }: SyntaxExceptio
     const between = context.ruleStack.length <= 1;
     const leftOver = previousToken?.endLine === token.startLine || message.includes('belongs inside a member');
     return between && !leftOver ? undefined : previousToken?.startOffset;
+}
+
+/** What recovery skipped, and the rest of the line that it stumbled over: a statement is seldom longer. */
+function skippedWords({ token, previousToken, message, resyncedTokens }: SyntaxException, text: string): readonly string[] {
+    const start = isNaN(token.startOffset) ? text.length : token.startOffset;
+    const lineEnd = text.indexOf('\n', start);
+    const nothingHere = message.includes(' is missing') && previousToken?.endLine !== token.startLine;
+    const end = nothingHere ? start : lineEnd < 0 ? text.length : lineEnd;
+    return [...(text.slice(start, end).match(/[\p{L}_][\p{L}\p{N}_]*/gu) ?? []), ...resyncedTokens.map(skipped => skipped.image)];
 }
 
 /** Recovery may stumble over one place more than once. */

@@ -8,9 +8,7 @@ import { newContext } from './context.js';
 import { evaluateExpression } from './expressions.js';
 import type { Expectation } from './inputs.js';
 import { aDepth, aForce, aLength, aStation, aTime, fitting, wholeNumber } from './inputs.js';
-import { evaluateLoad } from './loads.js';
 import { evaluateMember } from './members.js';
-import type { Named } from './names.js';
 import { sizeSides } from './sizes.js';
 
 const aWeight: Expectation = { dimensions: [dim.mass, dim.force], usual: 'kg', sign: 'not negative' };
@@ -58,18 +56,11 @@ function checkProperty(context: Context, value: unknown, expectation: Expectatio
     }
 }
 
-/** An option's members and loads are evaluated for their errors alone. */
+/** An option's members are evaluated for their errors alone. */
 function checkOption(context: Context, option: ast.Option): void {
-    const own = option.changes.filter((change): change is ast.Member | ast.Load => ast.isMember(change) || ast.isLoad(change)).filter(change => change.name);
-    const things = new Map<string, Named>([...context.names.things, ...own.map((change): [string, Named] => [change.name, change])]);
-    const scratch: Context = { ...newContext(context.file, { ...context.names, things }), findings: context.findings, values: context.values };
+    const scratch: Context = { ...newContext(context.file, context.names), findings: context.findings, values: context.values };
     for (const change of option.changes) {
-        switch (change.$type) {
-            case 'Member': evaluateMember(scratch, change); break;
-            case 'Load': evaluateLoad(scratch, change); break;
-            case 'Replace': evaluateReplacement(scratch, change); break;
-            default: break;
-        }
+        evaluateReplacement(scratch, change);
         checkParts(scratch, change);
     }
 }

@@ -1,18 +1,16 @@
 /** Names are resolved in one file, and in those that it includes: never in whatever else is open. */
 import { AstUtils, DefaultScopeComputation, DefaultScopeProvider, EMPTY_SCOPE, MultiMap, MultiMapScope, URI, UriUtils } from 'langium';
 import type { AstNode, AstNodeDescription, LangiumDocument, LocalSymbols, ReferenceInfo, Scope } from 'langium';
-import { isCalculation, isDetail, isInclude, isOption } from '../generated/ast.js';
+import { isCalculation, isDetail, isInclude } from '../generated/ast.js';
 
 export class PadstoneScopeComputation extends DefaultScopeComputation {
-    /** What an option adds can be pointed at from the whole of the file; parameters only inside their detail. */
+    /** All names are the file's, save parameters, which are their detail's. */
     override async collectLocalSymbols(document: LangiumDocument): Promise<LocalSymbols> {
         const symbols = new MultiMap<AstNode, AstNodeDescription>();
-        const root = document.parseResult.value;
-        for (const node of AstUtils.streamAllContents(root)) {
+        for (const node of AstUtils.streamAllContents(document.parseResult.value)) {
             const name = this.nameProvider.getName(node);
             if (name !== undefined && node.$container !== undefined) {
-                const visibleIn = isDetail(node.$container) ? node.$container : isOption(node.$container) ? root : node.$container;
-                symbols.add(visibleIn, this.descriptions.createDescription(node, name, document));
+                symbols.add(node.$container, this.descriptions.createDescription(node, name, document));
             }
         }
         return symbols;

@@ -1,0 +1,159 @@
+import { describe, expect, it } from 'vitest';
+import { evaluateText } from '../../language/src/index.js';
+import { applyFix, errorsOf, inMember, marked, soundJob } from './check.js';
+
+/** Text with the marked range, code, message, and the line that the fix makes of it. */
+type Row = readonly [text: string, code: string, message: string, mended?: string];
+
+const member: readonly Row[] = [
+    ['loss 1 m .. ⟦5 m⟧ { top 20 mm }', 'loss-outside', 'this is 1 m past the end (4 m) of J3'],
+    ['loss ⟦-1 m⟧ .. 2 m { top 20 mm }', 'loss-outside', 'this is 1 m before the start of J3'],
+    ['loss ⟦2 m .. 1 m⟧ { top 20 mm }', 'empty-run', 'this ends before it begins'],
+    ['⟦loss 1 m .. 2 m { top 120 mm bottom 80 mm }⟧', 'nothing-left', 'this loss leaves nothing of J3: 200 mm of a section 200 mm deep'],
+    ['⟦loss 1 m .. 2 m { left 75 mm }⟧', 'nothing-left', 'this loss leaves nothing of J3: 75 mm of a section 75 mm broad'],
+    ['loss 1 m .. 2 m { top ⟦-5 mm⟧ }', 'negative', '-5 mm is negative: this cannot be'],
+    ['loss 1 m .. 2 m { top 20 mm ⟦top 30 mm⟧ }', 'duplicate-face', 'the top face is given twice'],
+    ['notch bottom 0 m .. 0.2 m deep ⟦200 mm⟧', 'nothing-left', 'this notch leaves nothing of J3: 200 mm of a section 200 mm deep'],
+    ['hole 20 mm at ⟦4.5 m⟧', 'loss-outside', 'this hole is not on J3'],
+    ['on north at ⟦5 m⟧', 'support-outside', 'this support is 1 m past the end (4 m) of J3'],
+    ['on north at ⟦-0.2 m⟧', 'support-outside', 'this support is 200 mm before the start of J3'],
+    ['on ⟦nort⟧ at 1 m', 'unknown-name', 'unknown name \'nort\': did you mean \'north\'?', 'on north at 1 m'],
+    ['on ⟦boards⟧ at 1 m', 'wrong-kind', '\'boards\' is a load, not a wall or a member'],
+    ['on ⟦J3⟧ at 1 m crossing at 1 m', 'on-itself', 'J3 cannot stand on itself'],
+    ['⟦on J1 at 1 m⟧', 'no-crossing', 'where J3 crosses J1 is not said: add crossing at a station along J1', 'on J1 at 1 m crossing at 1.00 m'],
+    ['on north at 2 m bearing ⟦0 mm⟧', 'not-positive', '0 mm is nought: this is more than nought'],
+    ['spring ⟦500 N⟧ at 2 m', 'wrong-dimension', 'expected a line load, found a force', 'spring 500 N/mm at 2 m'],
+    ['precamber ⟦5⟧', 'unit-missing', 'a unit is missing: expected a length, such as 5 mm', 'precamber 5 mm'],
+    ['slopes ⟦95 deg⟧', 'too-steep', 'a slope is less than 90 deg: a post says stands'],
+    ['⟦floor { width 4 m }⟧', 'floor-incomplete', 'this floor lacks its spacing, mass, deck'],
+    ['⟦length 4 m⟧', 'said-twice', 'J3 says this twice'],
+    ['fire ⟦30 mm⟧', 'wrong-dimension', 'expected a time, found a length', 'fire 30 min'],
+    ['precamber 5 ⟦mmm⟧', 'unknown-unit', 'unknown unit \'mmm\': did you mean \'mm\'?', 'precamber 5 mm'],
+    ['precamber 3⟦,⟧5 mm', 'syntax', 'decimals are written with a point, not a comma', 'precamber 3.5 mm'],
+    ['⟦precambre⟧ 5 mm', 'syntax', '\'precambre\' is not a statement of a member: did you mean \'precamber\'?', 'precamber 5 mm'],
+    ['restrained ⟦evry⟧ 600 mm', 'syntax', '\'evry\' is not a statement of a member: did you mean \'every\'?', 'restrained every 600 mm'],
+    ['precamber 5 mm (⟦mesured⟧)', 'syntax', 'how it is known (measured, probed, tested, graded, documented, judged, assumed) is missing after \'(\', where \'mesured\' stands: did you mean \'measured\'?', 'precamber 5 mm (measured)'],
+    ['⟦precamber⟧', 'syntax', 'a value is missing after \'precamber\', such as 4.90 m'],
+    ['precamber 5 mm ⟦"note⟧', 'syntax', 'this text is not closed: a " is missing', 'precamber 5 mm "note"'],
+    ['precamber 5 mm ⟦/* note⟧', 'syntax', 'this comment is not closed: */ is missing'],
+    ['precamber 5 mm ⟦§⟧', 'syntax', '\'§\' has no meaning here'],
+    ['loss 1 m .. 2 m { top 3 ⟦mm⟧', 'syntax', '} is missing: the block of a loss is not closed'],
+    ['loss 1 m ⟦2⟧ m { top 3 mm }', 'syntax', '\'..\' is missing after \'m\', where \'2\' stands']
+];
+
+const lengths: readonly Row[] = [
+    ['length ⟦4.9 kN⟧', 'wrong-dimension', 'expected a length, found a force', 'length 4.9 m'],
+    ['length ⟦4⟧', 'unit-missing', 'a unit is missing: expected a length, such as 4 m', 'length 4 m'],
+    ['length ⟦-4 m⟧', 'not-positive', '-4 m is negative: this is more than nought'],
+    ['length ⟦1e308 m⟧', 'number-too-large', 'this number is too large to be a measure of anything in a building'],
+    ['length ⟦1e999 m⟧', 'number-too-large', 'this number is too large to be a measure of anything in a building'],
+    ['length ⟦2000 m⟧', 'too-large', '2000 m is too large: at most 1000 m'],
+    ['length 4 m + ⟦2 kN⟧', 'wrong-dimension', 'expected a length, found a force: only like can be added to like'],
+    ['length 4 m / ⟦0⟧', 'division-by-zero', 'this is nought: nothing can be divided by it'],
+    ['length max(4 m, ⟦3 kg⟧)', 'wrong-dimension', 'expected a length, found a mass'],
+    ['length sqrt(⟦4 m⟧)', 'wrong-dimension', 'expected an area or a plain number, found a length'],
+    ['length 1 m * sqrt(⟦-4⟧)', 'negative-root', 'the square root of a negative number'],
+    ['length ⟦round(4.1 m)⟧', 'wrong-arguments', 'say what to round to: round(…, to: 5 mm)'],
+    ['length ⟦J1.bending⟧', 'result-in-input', 'J1.bending is a result: results can be used in require and breakeven alone'],
+    ['length ⟦J1.weight⟧', 'unknown-quantity', 'J1.weight is not available in an input in this version'],
+    ['length ⟦J1.lenght⟧', 'unknown-quantity', 'J1.lenght is not a value: did you mean \'length\'?', 'length J1.length'],
+    ['length ⟦J3.length⟧', 'circle', 'circle of definitions: J3.length → J3.length'],
+    ['length ⟦reach⟧', 'unknown-name', 'unknown name \'reach\'']
+];
+
+const top: readonly Row[] = [
+    ['load x snow 3 kN/m on ⟦J7⟧', 'unknown-name', 'unknown name \'J7\': did you mean \'J1\'?', 'load x snow 3 kN/m on J1'],
+    ['load x snow 3 kN/m on ⟦north⟧', 'wrong-kind', '\'north\' is a wall, not a member'],
+    ['load ⟦x⟧ snow 3 kN/m', 'load-on-nothing', 'load x is on nothing: say on which member'],
+    ['load x snow 3 kN at ⟦9 m⟧ on J1', 'load-outside', 'this load is 5 m past the end (4 m) of J1'],
+    ['load x snow 3 kN/m from 1 m to ⟦9 m⟧ on J1', 'load-outside', 'this load is 5 m past the end (4 m) of J1'],
+    ['load x snow ⟦3 kN⟧ on J1', 'load-without-place', 'where this force stands is not said: at a station along the member, such as at 2.45 m'],
+    ['load x snow ⟦3 kN/m2⟧ on J1', 'load-without-strip', 'an area load needs the width it is collected from: strip 2.20 m'],
+    ['load x snow 3 kN/m ⟦strip 2 m⟧ on J1', 'load-misplaced', 'only an area load has a strip'],
+    ['load x snow 3 kN/m ⟦at 2 m⟧ on J1', 'load-misplaced', 'only a force stands at one station: from 0 m to 2 m limits a spread load'],
+    ['load x ⟦imposed⟧ 3 kN/m on J1', 'no-category', 'an imposed load has a category A to H (EN 1991-1-1): A rooms to live in, E storage, H roofs'],
+    ['load x imposed ⟦Z⟧ 3 kN/m on J1', 'unknown-category', 'unknown category \'Z\': imposed loads are A to H'],
+    ['load x snow ⟦3⟧ on J1', 'unit-missing', 'a unit is missing: expected a force, a line load or an area load, such as 3 kN/m', 'load x snow 3 kN/m on J1'],
+    ['load x snow ⟦3 mm⟧ strip 2 m on J1', 'wrong-dimension', 'expected a force, a line load or an area load, found a length', 'load x snow 3 kN/m2 strip 2 m on J1'],
+    ['load ⟦boards⟧ snow 3 kN/m on J1', 'duplicate-name', '\'boards\' is already the name of something else'],
+    ['member K { of C24 section ⟦190 x 240⟧ length 3 m on north at 1 m }', 'unit-missing', 'a unit is missing: a size is in mm, cm, m, in or ft', 'member K { of C24 section 190 x 240 mm length 3 m on north at 1 m }'],
+    ['member K { of C24 section ⟦0⟧ x 240 mm length 3 m on north at 1 m }', 'not-positive', 'a side of a size is more than nought'],
+    ['member K { of C24 section ⟦-75⟧ x 240 mm length 3 m on north at 1 m }', 'not-positive', 'a side of a size is more than nought'],
+    ['member K { of C24 section ⟦75 kN⟧ x 240 mm length 3 m on north at 1 m }', 'wrong-dimension', 'expected a length, found a force'],
+    ['member K { of C24 section ⟦75 x 240 x 3 mm⟧ length 3 m on north at 1 m }', 'wrong-size', 'expected 2 sides, found 3'],
+    ['member ⟦K⟧ { section 1 x 1 m length 3 m on north at 1 m }', 'no-material', 'K has no material: say one, such as of C24'],
+    ['member ⟦K⟧ { of C24 length 3 m on north at 1 m }', 'no-section', 'K has no section: say one, such as section 75 x 200 mm'],
+    ['member ⟦K⟧ { of C24 section 1 x 1 m on north at 1 m }', 'no-length', 'K has no length: say one, such as length 4.90 m'],
+    ['member ⟦K⟧ { of C24 section 1 x 1 m length 3 m }', 'no-support', 'K has no support: say what it is on, such as on north at 0.10 m bearing 100 mm'],
+    ['member K { of ⟦C25⟧ section 1 x 1 m length 3 m on north at 1 m }', 'unknown-name', 'unknown name \'C25\': did you mean \'C20\'?', 'member K { of C20 section 1 x 1 m length 3 m on north at 1 m }'],
+    ['member ⟦section⟧ { }', 'syntax', '\'section\' is a word of the language and cannot be a name'],
+    ['timber x { grade ⟦C19⟧ }', 'unknown-grade', 'unknown strength class \'C19\': did you mean \'C14\'?', 'timber x { grade C14 }'],
+    ['timber ⟦x⟧ { }', 'no-grade', 'x has no grade: say one, such as grade C18 (judged "slow grown")'],
+    ['timber x { properties { ⟦fmk⟧ 24 MPa } }', 'unknown-property', 'unknown property \'fmk\': did you mean \'fm_k\'?', 'timber x { properties { fm_k 24 MPa } }'],
+    ['masonry b { fk ⟦3⟧ }', 'unit-missing', 'a unit is missing: expected a stress or area load, such as 3 MPa', 'masonry b { fk 3 MPa }'],
+    ['let a = ⟦b⟧\nlet b = c\nlet c = a', 'circle', 'circle of definitions: b → c → a → b'],
+    ['let ⟦a⟧', 'syntax', '\'=\' is missing after \'a\''],
+    ['survey { ⟦damp source fixd⟧ }', 'unknown-survey-state', 'what is known of \'damp source fixd\' is not said: one of checked, not checked, found, not found, fixed, not fixed, known, not known, pending, granted, refused, needed, not needed'],
+    ['require ⟦J1.bendng⟧ <= 90 %', 'unknown-check', 'unknown result \'J1.bendng\': did you mean \'bending\'?', 'require J1.bending <= 90 %'],
+    ['require J1.bending <= ⟦90 mm⟧', 'wrong-dimension', 'expected a plain number, found a length'],
+    ['require J1.final <= ⟦90 %⟧', 'wrong-dimension', 'expected a length, found a plain number'],
+    ['breakeven ⟦bords⟧', 'unknown-input', 'no input is called \'bords\': did you mean \'boards\'?', 'breakeven boards'],
+    ['use ⟦foo⟧ H1 (at: 3 m)', 'unknown-name', 'unknown detail \'foo\''],
+    ['stage a { prop J1 at ⟦3 kN⟧ }', 'wrong-dimension', 'expected a length, found a force', 'stage a { prop J1 at 3 m }'],
+    ['stage a { ⟦J8⟧ }', 'unknown-name', 'unknown name \'J8\': did you mean \'J1\'?', 'stage a { J1 }'],
+    ['option o { replace J1 { of C24 section 1 x 1 m length ⟦3 kg⟧ on north at 1 m } }', 'wrong-dimension', 'expected a length, found a mass', 'option o { replace J1 { of C24 section 1 x 1 m length 3 m on north at 1 m } }'],
+    ['job ⟦"again"⟧', 'duplicate-job', 'a file is one job: this is the second'],
+    ['⟦}⟧', 'syntax', 'this } closes nothing'],
+    ['⟦membr⟧ K { }', 'syntax', '\'membr\' begins no statement: did you mean \'member\'?', 'member K { }'],
+    ['values { ⟦gamma_G⟧ }', 'syntax', 'a name and its number is missing after \'{\', where \'gamma_G\' stands, such as gamma_M solid 1.3']
+];
+
+function check(source: string, [, code, message, mended]: Row): void {
+    const { text, start, end } = marked(source);
+    const errors = errorsOf(text);
+    const finding = errors.find(error => error.code === code && error.message === message);
+    expect(finding, JSON.stringify(errors.map(error => [error.code, error.message]))).toBeDefined();
+    expect(text.slice(finding!.source.start, finding!.source.end)).toBe(text.slice(start, end));
+    const lines = text.slice(0, start).split('\n');
+    expect([finding!.source.line, finding!.source.column]).toEqual([lines.length, lines.at(-1)!.length + 1]);
+    if (mended !== undefined) {
+        expect(applyFix(text, finding!)).toContain(mended);
+    } else {
+        expect(finding!.fix).toBeUndefined();
+    }
+}
+
+const named = (rows: readonly Row[]): readonly (readonly [string, Row])[] => rows.map(row => [row[0], row]);
+
+describe('errors of a member', () => {
+    it.each(named(member))('%s', (_, row) => check(inMember(row[0]), row));
+    it('a second support at one station', () => {
+        const text = inMember('on north at 0.1 m bearing 80 mm');
+        const [finding] = errorsOf(text);
+        expect(finding).toMatchObject({ code: 'duplicate-support', message: 'J3 has a support at this station already' });
+        expect(finding!.related).toHaveLength(1);
+    });
+});
+
+describe('errors of values', () => {
+    it.each(named(lengths))('%s', (_, row) => check(inMember('', row[0]), row));
+});
+
+describe('errors of declarations', () => {
+    it.each(named(top))('%s', (_, row) => check(`${soundJob}${row[0]}\n`, row));
+});
+
+describe('errors of the job', () => {
+    const job = (setting: string) => soundJob.replace('"Test"', `"Test" { ${setting} }`);
+    it.each(named([
+        ['service class ⟦4⟧', 'unknown-service-class', 'a service class is 1, 2 or 3'],
+        ['basis ⟦EN1996⟧', 'unknown-basis', 'unknown basis \'EN1996\': did you mean \'EN1995\'?', 'basis EN1995'],
+        ['combinations ⟦6.11⟧', 'unknown-combinations', 'combinations are 6.10 or 6.10a/b of EN 1990']
+    ]))('%s', (_, row) => check(job(row[0]), row));
+
+    it.each(['', '  \n', '// nothing\n', soundJob.replace('job "Test"', '')])('no job: %j', text => {
+        const { findings } = evaluateText(text, 'test.padstone');
+        expect(findings.map(finding => [finding.severity, finding.code])).toContainEqual(['error', 'no-job']);
+        expect(errorsOf(applyFix(text, findings.find(finding => finding.code === 'no-job')!))).toEqual([]);
+    });
+});
