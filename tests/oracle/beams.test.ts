@@ -94,3 +94,35 @@ describe('single beams against standard beam theory', () => {
         for (const shift of [-100, -10, 10, 100]) expect(peak(x + shift)).toBeLessThan(peak(x));
     });
 });
+
+describe('beams of other sources', () => {
+    test('ST-03, ST-04 overhanging beam with its imposed load where it is worst, TU Delft "Structural Design Essentials" (seen in source)', () => {
+        const [span, tip] = [referenceCase('ST-03'), referenceCase('ST-04')];
+        const [L, a] = [input(span, 'L') * 1000, input(span, 'a') * 1000];
+        // The source's factors are the Dutch ones, 1.2 and 1.5.
+        const beam = slender(210_000 * input(span, 'Iy'), L + a, [{ at: 0 }, { at: L }], [
+            { name: 'dead', q: input(span, 'g') }, { name: 'live', q: input(span, 'q'), action: { kind: 'imposed', category: 'A' } }
+        ], { ...unfactored, gammaG: 1.2, gammaQ: 1.5 });
+        close(-least(beam.diagrams.M).min / 1e6, tip.results['M_support']);
+        // Deflections of the imposed load alone, on the span and on the overhang.
+        const live = slender(210_000 * input(span, 'Iy'), L + a, [{ at: 0 }, { at: L }], [
+            { name: 'live', q: input(span, 'q'), action: { kind: 'imposed', category: 'A' } }
+        ]);
+        close(live.instant[0]!.value, span.results['w_q']);
+        close(valueAt(live.diagrams.instant, L + a), tip.results['w_tip']);
+        expect(live.instant[0]!.combination.label).toBe('1.0 live (span 1)');
+        // With the span loaded the tip rises further than its own load pushes it down.
+        expect(live.instant[1]).toMatchObject({ value: expect.closeTo(-input(span, 'q') * L ** 3 * a / (24 * 210_000 * input(span, 'Iy')), 6), at: L + a });
+    });
+    test('SB-IPE200-w deflection', () => {
+        const of = referenceCase('SB-IPE200-w');
+        const L = input(of, 'L');
+        close(slender(input(of, 'E') * input(of, 'Iy'), L, [{ at: 0 }, { at: L }], [{ q: input(of, 'q') }]).instant[0]!.value, of.results['w']);
+    });
+    test('MH-timber mass of a joist', () => {
+        const of = referenceCase('MH-timber');
+        const L = input(of, 'L');
+        const { weight } = single({ length: L, b: input(of, 'b'), h: input(of, 'h'), supports: [{ at: 0 }, { at: L }] }, [], elastic(11000, { density: input(of, 'rho') }));
+        close(weight / 9.80665, of.results['mass']);
+    });
+});

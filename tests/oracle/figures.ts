@@ -36,9 +36,11 @@ export const unitSecondMoment = 1e6;
 /** Factors of 1, so that the figures of one permanent load are those of the load itself. */
 export const unfactored = { ...recommended, gammaG: 1, gammaGfavourable: 1 };
 
-/** A slender beam of stiffness EI (N·mm²) without shear deformation, under permanent loads with factors of 1. */
-export function slender(EI: number, length: number, supports: readonly SupportSketch[], loads: readonly LoadSketch[]): MemberActions {
-    return single({ ...unitSection, length, supports }, loads, elastic(EI / unitSecondMoment, { G: bendingOnly }), unfactored);
+/** A slender beam of stiffness EI (N·mm²) without shear deformation; permanent loads have factors of 1 unless said otherwise. */
+export function slender(
+    EI: number, length: number, supports: readonly SupportSketch[], loads: readonly LoadSketch[], parameters = unfactored
+): MemberActions {
+    return single({ ...unitSection, length, supports }, loads, elastic(EI / unitSecondMoment, { G: bendingOnly }), parameters);
 }
 
 /** The beams that are stored as lists of loads, supports and springs. */
