@@ -32,7 +32,7 @@ const here = (args: readonly string[], env?: NodeJS.ProcessEnv) => padstone(args
 describe('exit codes', () => {
     test('0: all holds', async () => {
         const { code, stdout } = await here(['check', await file('passes.padstone', passing)]);
-        expect(stdout).toMatch(/passes\.padstone: PASS, all \d+ checks and 1 requirements? hold\n$/);
+        expect(stdout).toMatch(/passes\.padstone: PASS, \d+ checks made, 1 requirement set: all hold\n$/);
         expect(code).toBe(0);
     });
 

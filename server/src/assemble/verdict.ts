@@ -40,7 +40,11 @@ export function judge(grounds: Grounds): { verdict: Verdict; verdictReason: stri
     if (unknown.length > 0) {
         return incomplete(`not known: ${list(unknown.map(requirement => `require ${requirement.text}`))}`);
     }
-    return { verdict: 'pass', verdictReason: `all ${grounds.checks.length} checks${grounds.requirements.length > 0 ? ` and ${grounds.requirements.length} requirements` : ''} hold` };
+    return { verdict: 'pass', verdictReason: `${count(grounds.checks.length, 'check')} made${grounds.requirements.length > 0 ? `, ${count(grounds.requirements.length, 'requirement')} set` : ''}: all hold` };
+}
+
+function count(number: number, what: string): string {
+    return `${number} ${what}${number === 1 ? '' : 's'}`;
 }
 
 function incomplete(verdictReason: string): { verdict: Verdict; verdictReason: string } {
