@@ -29,7 +29,7 @@ const member: readonly Row[] = [
     ['⟦length 4 m⟧', 'said-twice', 'J3 says this twice'],
     ['fire ⟦30 mm⟧', 'wrong-dimension', 'expected a time, found a length', 'fire 30 min'],
     ['precamber 5 ⟦mmm⟧', 'unknown-unit', 'unknown unit \'mmm\': did you mean \'mm\'?', 'precamber 5 mm'],
-    ['precamber 3⟦,⟧5 mm', 'syntax', 'decimals are written with a point, not a comma', 'precamber 3.5 mm'],
+    ['precamber 3⟦,⟧5 mm', 'decimal-comma', 'decimals are written with a point, not a comma', 'precamber 3.5 mm'],
     ['⟦precambre⟧ 5 mm', 'syntax', '\'precambre\' is not a statement of a member: did you mean \'precamber\'?', 'precamber 5 mm'],
     ['restrained ⟦evry⟧ 600 mm', 'syntax', '\'evry\' is not a statement of a member: did you mean \'every\'?', 'restrained every 600 mm'],
     ['precamber 5 mm (⟦mesured⟧)', 'syntax', 'how it is known (measured, probed, tested, graded, documented, judged, assumed) is missing after \'(\', where \'mesured\' stands: did you mean \'measured\'?', 'precamber 5 mm (measured)'],

@@ -124,7 +124,7 @@ function withoutConsequences(findings: readonly Finding[], errors: readonly Synt
     return [...syntax, ...told];
 }
 
-const isUnitMistake = ({ code, message }: Finding) => code === 'unknown-unit' || message.startsWith('decimals');
+const isUnitMistake = ({ code }: Finding) => code === 'unknown-unit' || code === 'decimal-comma';
 
 function bounded(findings: readonly Finding[], file: string): readonly Finding[] {
     const sorted = [...findings].sort((a, b) => a.source.start - b.source.start || severityRank(a) - severityRank(b));

@@ -22,7 +22,7 @@ export function syntaxErrors({ lexerErrors, parserErrors }: ParseResult, text: s
         return { finding: { severity: 'error', code: 'syntax', message, source }, within: offset, strictly: true, skipped: [] };
     });
     const parsed = (parserErrors as readonly SyntaxException[]).map((error): SyntaxError => ({
-        finding: findingOf(error.message, error.token, error.previousToken, text, file),
+        finding: findingOf(error, text, file),
         within: unsoundPlace(error),
         skipped: skippedWords(error, text)
     }));
@@ -31,17 +31,17 @@ export function syntaxErrors({ lexerErrors, parserErrors }: ParseResult, text: s
 }
 
 /** Between declarations an error makes none unsound, save what is left over on the line of one, or belongs inside one. */
-function unsoundPlace({ context, token, previousToken, message }: SyntaxException): number | undefined {
+function unsoundPlace({ context, token, previousToken, problem }: SyntaxException): number | undefined {
     const between = context.ruleStack.length <= 1;
-    const leftOver = previousToken?.endLine === token.startLine || message.includes('belongs inside a member');
+    const leftOver = previousToken?.endLine === token.startLine || problem?.kind === 'outside member';
     return between && !leftOver ? undefined : previousToken?.startOffset;
 }
 
 /** What recovery skipped, and the rest of the line that it stumbled over: a statement is seldom longer. */
-function skippedWords({ token, previousToken, message, resyncedTokens }: SyntaxException, text: string): readonly string[] {
+function skippedWords({ token, previousToken, problem, resyncedTokens }: SyntaxException, text: string): readonly string[] {
     const start = isNaN(token.startOffset) ? text.length : token.startOffset;
     const lineEnd = text.indexOf('\n', start);
-    const nothingHere = message.includes(' is missing') && previousToken?.endLine !== token.startLine;
+    const nothingHere = problem?.kind === 'missing' && previousToken?.endLine !== token.startLine;
     const end = nothingHere ? start : lineEnd < 0 ? text.length : lineEnd;
     return [...(text.slice(start, end).match(/[\p{L}_][\p{L}\p{N}_]*/gu) ?? []), ...resyncedTokens.map(skipped => skipped.image)];
 }
@@ -52,19 +52,23 @@ function firstAtEachPlace(errors: readonly SyntaxError[]): readonly SyntaxError[
     return errors.filter(({ finding: { source: { start } } }) => !seen.has(start) && seen.add(start));
 }
 
-function findingOf(message: string, token: IToken, previous: IToken | undefined, text: string, file: string): Finding {
-    const source = placeOf(token, previous, message.includes(' is missing'), text, file);
-    const meant = /: did you mean '([^']+)'\?$/.exec(message)?.[1];
-    const code = message.startsWith('unknown unit') ? 'unknown-unit' : 'syntax';
-    const fix = meant !== undefined ? { title: `write '${meant}'`, at: source, text: meant } : plainFix(message, source);
+function findingOf(error: SyntaxException, text: string, file: string): Finding {
+    const { token, previousToken, problem, message } = error;
+    const source = placeOf(token, previousToken, problem?.kind === 'missing', text, file);
+    const code = problem?.kind === 'unknown unit' || problem?.kind === 'decimal comma' ? problem.kind.replace(' ', '-') : 'syntax';
+    const fix = fixOf(problem, source);
     return { severity: 'error', code, message, source, ...(fix && { fix }) };
 }
 
-function plainFix(message: string, at: SourceRef): Fix | undefined {
-    if (message.startsWith('decimals are written')) {
-        return { title: 'write a point', at, text: '.' };
+function fixOf(problem: SyntaxException['problem'], at: SourceRef): Fix | undefined {
+    if (problem?.meant !== undefined) {
+        return { title: `write '${problem.meant}'`, at, text: problem.meant };
     }
-    return message.startsWith('this text is not closed') ? { title: 'close the text', at: behind(at), text: '"' } : undefined;
+    switch (problem?.kind) {
+        case 'decimal comma': return { title: 'write a point', at, text: '.' };
+        case 'unclosed text': return { title: 'close the text', at: behind(at), text: '"' };
+        default: return undefined;
+    }
 }
 
 /** What is missing is shown behind what stands before it, when the next thing is on another line. */

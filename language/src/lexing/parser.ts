@@ -1,6 +1,7 @@
 import { LangiumParser, createParser } from 'langium';
 import type { AstNode, LangiumCoreServices, ParseResult, ParserOptions } from 'langium';
 import type { IRecognitionException, IToken } from 'chevrotain';
+import type { PadstoneParserMessages, Problem } from './messages.js';
 import { plainMistake } from './messages.js';
 
 /** After so many syntax errors the rest of a text is not read. */
@@ -19,7 +20,7 @@ interface CommentKeeper {
     readonly nodeBuilder: { addHiddenNodes(tokens: readonly IToken[]): unknown };
 }
 
-export type SyntaxException = IRecognitionException & { previousToken?: IToken };
+export type SyntaxException = IRecognitionException & { previousToken?: IToken; problem?: Problem };
 
 class PadstoneParser extends LangiumParser {
     constructor(services: LangiumCoreServices) {
@@ -29,11 +30,13 @@ class PadstoneParser extends LangiumParser {
         // Langium looks for the place of comments at each token, in time that grows with the block, even where there are none.
         nodeBuilder.addHiddenNodes = tokens => tokens.length > 0 && addComments(tokens);
         const cursor = this.wrapper as unknown as TokenCursor;
+        const messages = services.parser.ParserErrorMessageProvider as PadstoneParserMessages;
         const save = cursor.SAVE_ERROR.bind(cursor);
         cursor.SAVE_ERROR = (error: SyntaxException) => {
             // Where chevrotain skips ahead first, it keeps the last token that it skipped.
             error.previousToken = tokenBefore(cursor.tokVector, error.token);
-            error.message = plainMistake(error.token, error.previousToken) ?? error.message;
+            error.problem = plainMistake(error.token, error.previousToken) ?? messages.last;
+            error.message = error.problem?.message ?? error.message;
             const saved = save(error);
             // Recovery recurses once an error: noise would exhaust the stack.
             if (cursor._errors.length >= mostSyntaxErrors) {
