@@ -73,7 +73,7 @@ export class PreviewPanel implements Disposable {
         this.revealed = line;
         const open = window.visibleTextEditors.find(editor => editor.document.uri.toString() === this.document.toString());
         await window.showTextDocument(this.document, {
-            viewColumn: open?.viewColumn ?? ViewColumn.One,
+            viewColumn: open?.viewColumn ?? (this.panel.viewColumn === ViewColumn.One ? ViewColumn.Beside : ViewColumn.One),
             selection: new Range(line - 1, 0, line - 1, 0)
         });
     }

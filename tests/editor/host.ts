@@ -22,14 +22,23 @@ export interface EditorInstallation {
     readonly browser: string;
 }
 
-/** Undefined where `.ci/editor-host.sh` has not been run on this machine. */
+/**
+ * Undefined where `.ci/editor-host.sh` has not been run on this machine.
+ * @throws where the environment names an editor that is not there: a pipeline must not pass over it
+ */
 export function findEditor(): EditorInstallation | undefined {
     const cache = process.env['XDG_CACHE_HOME'] || join(homedir(), '.cache');
     const folder = process.env['PADSTONE_EDITOR_HOST'] || join(cache, 'padstone-editor-host/node_modules/code-server/lib/vscode');
     const server = join(folder, 'out/server-main.js');
     const browser = [process.env['PADSTONE_CHROMIUM'], '/usr/bin/chromium', '/usr/bin/chromium-browser']
         .find(path => path !== undefined && existsSync(path));
-    return existsSync(server) && browser !== undefined ? { server, browser } : undefined;
+    if (existsSync(server) && browser !== undefined) {
+        return { server, browser };
+    }
+    if (process.env['PADSTONE_EDITOR_HOST']) {
+        throw new Error(`PADSTONE_EDITOR_HOST is set, but ${browser === undefined ? 'there is no browser' : `${server} is not there`}`);
+    }
+    return undefined;
 }
 
 /** Where the extension runs: in a Node process, as on the desktop, or in a worker, as in a browser-only VS Code. */

@@ -18,8 +18,8 @@ if (installation === undefined) {
 const places = ['process', 'worker'] as const;
 
 describe.runIf(installation !== undefined).each(places)('the packaged extension in a real workbench, on the sail loft, in a %s', place => {
-    const folder = mkdtempSync(join(tmpdir(), 'padstone-job-'));
     const text = readFileSync(join(root, 'samples/sail-loft/sail-loft.padstone'), 'utf8').split('\n');
+    let folder: string;
     let editor: Editor;
     let workbench: Workbench;
 
@@ -27,6 +27,7 @@ describe.runIf(installation !== undefined).each(places)('the packaged extension 
         if (!existsSync(join(root, 'dist/server.cjs'))) {
             throw new Error('The bundles are not there: npm run build');
         }
+        folder = mkdtempSync(join(tmpdir(), 'padstone-job-'));
         cpSync(join(root, 'samples/sail-loft'), folder, { recursive: true });
         const vsix = `${folder}.vsix`;
         execFileSync('npm', ['run', '-s', 'vsix', '--', '--out', vsix], { cwd: root });
@@ -114,6 +115,20 @@ describe.runIf(installation !== undefined).each(places)('the packaged extension 
         await soon(() => hint('T2')).toBe(before);
         await soon(() => workbench.verdict.innerText()).toMatch(/incomplete/);
         await keep('4 broken');
+    });
+
+    it('writes the sheet to a file and starts a job from a template', async () => {
+        await workbench.run('Padstone: Export Sheet as HTML');
+        await editor.page.locator('.quick-input-widget:visible', { hasText: 'Export the sheet as HTML' }).waitFor();
+        await workbench.press('Enter');
+        await soon(() => existsSync(join(folder, 'sail-loft.html'))).toBe(true);
+        await soon(() => readFileSync(join(folder, 'sail-loft.html'), 'utf8')).toMatch(/^<!DOCTYPE html>.*Sail loft, relief of tie T2.*<\/html>\s*$/is);
+
+        await workbench.run('Padstone: New Job from a Template');
+        await editor.page.locator('.quick-input-list .monaco-list-row', { hasText: 'Beam between two walls' }).click();
+        await soon(() => workbench.line('member B1').innerText()).toMatch(/\d+\s%/);
+        await workbench.preview.locator('h1', { hasText: 'New beam between two walls' }).waitFor();
+        await keep('5 new job');
     });
 
     it('has the extension of this package, running where it shall', async () => {
