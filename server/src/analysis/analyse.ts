@@ -8,8 +8,6 @@ import type { Piece } from './mesh.js';
 import { cutProblems, loadProblems, materialProblems, problem, sectionProblems, sizeProblems, stationOnCarrier, supportProblems, type Problem } from './problems.js';
 import { segmentsOf } from './segments.js';
 import { solveGroup, type GroupActions } from './solve-group.js';
-import { spansOf } from './spans.js';
-import { stretchesOf } from './unit-cases.js';
 
 /** Never throws on bad input: members that cannot be analysed are named in the findings and have no actions. */
 export function analyse(model: Model, properties: PropertiesOf, parameters: Parameters): Actions {
@@ -61,10 +59,8 @@ function pieceOf(body: Body, bodies: readonly Body[]): Piece {
     const { member, loads } = body;
     const bearers = bodies.flatMap((other, piece) => other.member.supports.flatMap((support) =>
         bearsOn(other.member, support, member) ? [{ piece, support, at: stationOnCarrier(support, member) ?? NaN }] : []));
-    const heads = member.kind === 'post' ? bearers.map(({ at }) => at) : [];
-    const ends = stretchesOf(member, spansOf(member, heads)).flatMap(({ from, to }) => [from, to]);
     const places = loads.flatMap(({ point, line }) => (point ? [point.at] : line ? [line.from, line.to] : []));
-    return { ...body, bearers, places: [...ends, ...places] };
+    return { ...body, bearers, places };
 }
 
 /** A post's upper supports hold it sideways only: it does not rest there. */

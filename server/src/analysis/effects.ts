@@ -1,8 +1,6 @@
 /** What each unit case does at each station of a member. */
-import type { Span } from './actions.js';
 import type { ElementState } from './element.js';
 import type { Element, PieceMesh } from './mesh.js';
-import { rootOf } from './spans.js';
 import type { UnitSolution } from './unit-solutions.js';
 
 /** A place on an element, mm from the element's start. */
@@ -70,31 +68,14 @@ export function effectsAt(index: number, places: readonly Place[], solutions: re
     return effects;
 }
 
-/** Downwards from the chord of its span (past the supports: from the support), mm. */
-export function sagAt(mesh: PieceMesh, solution: UnitSolution, index: number, place: Place, chord: Chord): { readonly w: number; readonly slope: number } {
-    const { v, slope } = shapeAt(mesh.elements[place.element]!, solution.states[index]![place.element]!, place.into);
-    return { w: chord.at + chord.slope * (place.x - chord.from) - v, slope: chord.slope - slope };
-}
-
-/** The straight line between a span's ends as they have moved, v upwards. */
-export interface Chord { readonly from: number; readonly at: number; readonly slope: number }
-
-export function chordOf(mesh: PieceMesh, solution: UnitSolution, index: number, span: Span): Chord {
-    const v = (x: number): number => {
-        const place = placeAt(mesh, x);
-        return shapeAt(mesh.elements[place.element]!, solution.states[index]![place.element]!, place.into).v;
-    };
-    if (span.overhang) {
-        const from = rootOf(mesh.piece.member, span);
-        return { from, at: v(from), slope: 0 };
-    }
-    const [a, b] = [v(span.from), v(span.to)];
-    return { from: span.from, at: a, slope: (b - a) / (span.to - span.from) };
-}
-
+/** The element that a station lies on, the earlier one at a node. */
 export function placeAt({ elements }: PieceMesh, x: number): Place {
-    let element = elements.length - 1;
-    while (element > 0 && elements[element]!.x > x) element--;
+    let [low, high] = [0, elements.length - 1];
+    while (low < high) {
+        const middle = (low + high + 1) >> 1;
+        if (elements[middle]!.x < x) low = middle; else high = middle - 1;
+    }
+    const element = low;
     const into = Math.min(Math.max(0, x - elements[element]!.x), elements[element]!.length);
     return { element, into, x };
 }

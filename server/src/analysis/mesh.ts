@@ -11,6 +11,7 @@ import type { Segment } from './actions.js';
 import type { ElasticProperties } from './elastic.js';
 import { rectangleStiffness, stiffnessMatrix, type Stiffness } from './element.js';
 import { springBlock, type Block } from './solver/system.js';
+import { tolerance } from './spans.js';
 
 /** A sound member with all that the analysis needs of it. */
 export interface Piece {
@@ -19,7 +20,7 @@ export interface Piece {
     readonly elastic: ElasticProperties;
     readonly segments: readonly Segment[];
     readonly loads: readonly Load[];
-    /** Stations where loads, or parts of them, begin and end or stand. */
+    /** Stations where loads begin and end or stand. */
     readonly places: readonly number[];
     /** Members that rest on this one: index in the group and station here. */
     readonly bearers: readonly { readonly piece: number; readonly support: Support; readonly at: number }[];
@@ -52,11 +53,6 @@ export interface Mesh {
     readonly blocks: readonly Block[];
     /** Pairs of pieces that carry each other at one and the same place, directly or through others. */
     readonly circles: readonly (readonly [carrier: number, bearer: number])[];
-}
-
-/** Places nearer than this are one node, mm. */
-export function tolerance(member: Member): number {
-    return 1e-5 * member.length.value;
 }
 
 export function direction(member: Member): { readonly cos: number; readonly sin: number } {

@@ -9,15 +9,20 @@ import type { Rule } from './combinations.js';
 
 export interface Extremes { readonly most: Uint8Array; readonly least: Uint8Array }
 
-/** For the greatest and the least of one effect; the value of case c is `values[offset + c]`. */
-export function extremes(rule: Rule, values: Float64Array, offset: number): Extremes {
+export function roomFor({ variable }: Rule): Extremes {
+    return { most: new Uint8Array(variable.length), least: new Uint8Array(variable.length) };
+}
+
+/** For the greatest and the least of one effect; the value of case c is `values[offset + c]`. Written to `room`. */
+export function extremes(rule: Rule, values: Float64Array, offset: number, room = roomFor(rule)): Extremes {
     const { variable, factors } = rule;
-    const most = new Uint8Array(variable.length);
-    const least = new Uint8Array(variable.length);
+    const { most, least } = room;
     for (let i = 0; i < variable.length; i++) {
-        if (factors[i]! * values[offset + variable[i]!]! >= 0) most[i] = 1; else least[i] = 1;
+        const helps = factors[i]! * values[offset + variable[i]!]! >= 0 ? 1 : 0;
+        most[i] = helps;
+        least[i] = 1 - helps;
     }
-    return { most, least };
+    return room;
 }
 
 /**

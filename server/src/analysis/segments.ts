@@ -1,7 +1,7 @@
 /** Runs of a member with one residual rectangle: losses and notches taken off the whole section. */
 import type { Face, Member, RectangularSection, SourceRef } from '../../../language/src/model.js';
 import type { Segment } from './actions.js';
-import { tolerance } from './mesh.js';
+import { tolerance } from './spans.js';
 
 interface Cut { readonly from: number; readonly to: number; readonly faces: Readonly<Partial<Record<Face, number>>>; readonly source: SourceRef }
 

@@ -6,14 +6,14 @@ import { characteristicRules, combiner, creepRules, quasiPermanentRules, ultimat
 import { deflectionsOf } from './deflections.js';
 import { effectsAt, scaleOf, type Scale } from './effects.js';
 import { circleProblems, mechanismProblems } from './mechanisms.js';
-import { meshOf, tolerance, type Mesh, type Piece } from './mesh.js';
+import { meshOf, type Mesh, type Piece } from './mesh.js';
 import { balanceProblems } from './balance.js';
 import type { Problem } from './problems.js';
 import { crossingActions, supportActions } from './reactions.js';
 import { factorise } from './solver/system.js';
-import { deflectionSpansOf, spansOf } from './spans.js';
+import { deflectionSpansOf, spansOf, tolerance } from './spans.js';
 import { envelope, gridOf, jumpsOf, merge, peaksOf, permanentSum, stationsOf } from './stations.js';
-import { stretchesOf, unitCases, weightPerLength, type UnitCases } from './unit-cases.js';
+import { unitCases, weightPerLength, type UnitCases } from './unit-cases.js';
 import { solveUnitCases, type UnitSolutions } from './unit-solutions.js';
 
 export interface Group {
@@ -33,8 +33,7 @@ export function solveGroup(group: Group, parameters: Parameters): GroupActions {
     if (mesh.circles.length > 0) return unsolved(circleProblems(mesh));
     const system = factorise(mesh.size, mesh.held, mesh.blocks);
     if (system.mechanisms.length > 0) return unsolved(mechanismProblems(mesh, system.mechanisms));
-    const stretches = group.pieces.map((piece) => stretchesOf(piece.member, spansOf(piece.member, headsOf(piece))));
-    const units = unitCases(mesh, stretches, parameters);
+    const units = unitCases(mesh, parameters);
     const solutions = solveUnitCases(mesh, system, units);
     const unbalanced = balanceProblems(mesh, solutions.ofCases);
     if (unbalanced.length > 0) return unsolved(unbalanced);

@@ -3,7 +3,7 @@ import type { ActionState, Combination, DiagramPoint, Station, UnitCase } from '
 import type { Combine, Rule } from './combinations.js';
 import type { Effects, Place } from './effects.js';
 import type { PieceMesh } from './mesh.js';
-import { combined, corners, extremes, placementKey } from './placement.js';
+import { combined, corners, extremes, placementKey, roomFor } from './placement.js';
 
 /** Parts an element is looked at in: even, so that its middle is a station. */
 const partsOfElement = 10;
@@ -30,10 +30,11 @@ export function peaksOf(effects: Effects, permanent: Effects, rules: readonly Ru
     const { places, cases, M, V } = effects;
     const peaks: Place[] = [];
     for (const rule of rules) {
+        const room = roomFor(rule);
         for (let s = 0; s + 1 < places.length; s++) {
             const [a, b] = [places[s]!, places[s + 1]!];
             if (a.element !== b.element) continue;
-            const { most, least } = extremes(rule, M, s * cases);
+            const { most, least } = extremes(rule, M, s * cases, room);
             for (const present of [most, least]) {
                 const left = combined(rule, present, permanent.V[s]!, V, s * cases);
                 const right = combined(rule, present, permanent.V[s + 1]!, V, (s + 1) * cases);
@@ -75,17 +76,18 @@ export function permanentSum(effects: Effects, cases: readonly UnitCase[]): Effe
 export function stationsOf(mesh: PieceMesh, effects: Effects, permanent: Effects, rules: readonly Rule[], combine: Combine): Station[] {
     const { N, V, M, cases, places } = effects;
     const axial = N.some((value) => value !== 0);
-    const known = rules.map(() => new Map<number | string, Combination>());
+    const known = rules.map((rule) => ({ rule, combinations: new Map<number | string, Combination>(), shear: roomFor(rule), bending: roomFor(rule) }));
     return places.map(({ element, x }, s) => {
         const offset = s * cases;
         const states = new Map<Combination, ActionState>();
-        rules.forEach((rule, r) => {
-            const shear = extremes(rule, V, offset);
-            const bending = axial ? corners(rule, N, M, offset) : Object.values(extremes(rule, M, offset));
-            for (const present of [...bending, shear.most, shear.least]) {
+        for (const { rule, combinations, shear, bending } of known) {
+            extremes(rule, V, offset, shear);
+            extremes(rule, M, offset, bending);
+            const bent = axial ? corners(rule, N, M, offset) : [bending.most, bending.least];
+            for (const present of [...bent, shear.most, shear.least]) {
                 const key = placementKey(present);
-                let combination = known[r]!.get(key);
-                if (!combination) known[r]!.set(key, combination = combine(rule, present));
+                let combination = combinations.get(key);
+                if (!combination) combinations.set(key, combination = combine(rule, present));
                 if (states.has(combination)) continue;
                 states.set(combination, {
                     combination,
@@ -94,7 +96,7 @@ export function stationsOf(mesh: PieceMesh, effects: Effects, permanent: Effects
                     M: combined(rule, present, permanent.M[s]!, M, offset)
                 });
             }
-        });
+        }
         return { x, segment: mesh.elements[element]!.segment, states: [...states.values()] };
     });
 }

@@ -2,11 +2,11 @@
 import { standardGravity } from '../../../language/src/quantity.js';
 import type { Load, Member } from '../../../language/src/model.js';
 import type { Parameters } from '../catalog/parameters.js';
-import type { Span, UnitCase } from './actions.js';
+import type { UnitCase } from './actions.js';
 import { actionName, durationOf, isFree } from './durations.js';
 import type { LineLoad } from './element.js';
 import { direction, nodeAt, type Mesh, type Piece, type PieceMesh } from './mesh.js';
-import { spanName } from './spans.js';
+import { stretchesOf, type Stretch } from './spans.js';
 
 /** Part of a load on one span of one member. Permanent parts sum to one case; free ones are each their own. */
 export interface Part {
@@ -23,26 +23,13 @@ export interface UnitCases {
     readonly parts: readonly Part[];
 }
 
-/** A stretch of a member that a part of a load keeps to. */
-export interface Stretch { readonly from: number; readonly to: number; readonly name: string }
-
-/** The spans, with short ends past the outer supports added to their neighbours. */
-export function stretchesOf(member: Member, spans: readonly Span[]): Stretch[] {
-    const length = member.length.value;
-    if (member.kind === 'post' || spans.length === 0) return [{ from: 0, to: length, name: '' }];
-    return spans.map((span, i) => ({
-        from: i === 0 ? 0 : span.from,
-        to: i === spans.length - 1 ? length : span.to,
-        name: spanName(spans, i)
-    }));
-}
-
 /** Weight per length of the whole section, N/mm: losses are not taken off. */
 export function weightPerLength({ section, elastic }: Piece): number {
     return elastic.density * 1e-9 * section.breadth.value * section.depth.value * standardGravity;
 }
 
-export function unitCases(mesh: Mesh, stretches: readonly (readonly Stretch[])[], parameters: Parameters): UnitCases {
+export function unitCases(mesh: Mesh, parameters: Parameters): UnitCases {
+    const stretches = mesh.pieces.map(({ piece }) => stretchesOf(piece.member));
     const cases: UnitCase[] = [];
     const parts: Part[] = [];
     const add = (unit: Omit<UnitCase, 'id'>): number => cases.push({ id: cases.length, ...unit }) - 1;
