@@ -273,6 +273,131 @@ export interface Access {
     readonly source: SourceRef;
 }
 
+/** A hole for one bolt: station along the member and height above its axis, mm. */
+export interface BoltPlace {
+    readonly x: number;
+    readonly height: number;
+    readonly source: SourceRef;
+}
+
+/** Bolts of one size that go through every leaf. */
+export interface BoltRow {
+    /** `M12`. */
+    readonly size: string;
+    readonly diameter: number;
+    readonly grade: Given<string>;
+    /** From `at …`, or from `every … ends … zigzag …` (evenly, with a pitch of at most `every`). */
+    readonly places: readonly BoltPlace[];
+    readonly spacing?: Given;
+    readonly zigzag?: Given;
+    readonly ends?: Given;
+    readonly source: SourceRef;
+}
+
+/** Where a leaf is broken; leaves count from 1, from the left seen from the start. */
+export interface Butt {
+    readonly leaf: number;
+    readonly at: Given;
+    readonly source: SourceRef;
+}
+
+export interface PliesSection {
+    readonly shape: 'plies';
+    readonly count: number;
+    /** Of one leaf. */
+    readonly breadth: Given;
+    readonly depth: Given;
+    readonly butts: readonly Butt[];
+    readonly bolts: readonly BoltRow[];
+    readonly source: SourceRef;
+}
+
+export interface FlitchSection {
+    readonly shape: 'flitch';
+    readonly leaves: number;
+    /** Of one timber leaf. */
+    readonly breadth: Given;
+    readonly depth: Given;
+    readonly plates: number;
+    readonly thickness: Given;
+    readonly plateDepth: Given;
+    readonly steel: Given<string>;
+    readonly bolts: readonly BoltRow[];
+    readonly source: SourceRef;
+}
+
+/** A rolled shape by its designation, `HEA 140`, or a flat, `12 x 200`. */
+export interface RolledSection {
+    readonly shape: 'rolled';
+    readonly designation: string;
+    readonly given: Given<string>;
+    readonly source: SourceRef;
+}
+
+export interface Hole {
+    readonly diameter: Given;
+    readonly at: Given;
+    /** Above the axis. */
+    readonly height: Given;
+    readonly source: SourceRef;
+}
+
+export interface PlatePart {
+    readonly width: Given;
+    readonly thickness: Given;
+    readonly length: Given;
+    /** Grade, or the name of a steel. */
+    readonly steel: string;
+    readonly source: SourceRef;
+}
+
+export interface BoltGroup {
+    readonly count: number;
+    readonly size: string;
+    readonly diameter: number;
+    readonly grade: Given<string>;
+}
+
+export interface Splice {
+    readonly at: Given;
+    readonly plates: readonly (PlatePart & { readonly where: 'end' | 'cover' | 'web' | 'flange' })[];
+    readonly bolts: readonly BoltGroup[];
+    readonly source: SourceRef;
+}
+
+/** Rods that hang one member from another. */
+export interface Hanger {
+    readonly name: string;
+    readonly carries: string;
+    readonly carriesAt: Given;
+    readonly from: string;
+    readonly fromAt: Given;
+    readonly rods: BoltGroup;
+    readonly headPlate?: PlatePart;
+    readonly footPlate?: PlatePart;
+    readonly washers?: { readonly size: Given; readonly thickness: Given };
+    /** Clear between the two timbers along the rods; 0 unless said. The grip is both depths and this. */
+    readonly gap: Given;
+    readonly source: SourceRef;
+    /** Where a detail was used, when it came from one: messages point at both. */
+    readonly usedAt?: SourceRef;
+}
+
+export type StageStep =
+    | { readonly kind: 'add'; readonly elements: readonly string[]; readonly source: SourceRef }
+    | { readonly kind: 'prop'; readonly member: string; readonly at: Given; readonly lift: Given; readonly source: SourceRef }
+    | { readonly kind: 'tighten'; readonly hangers: readonly string[]; readonly force: Given; readonly source: SourceRef }
+    | { readonly kind: 'release'; readonly members: readonly string[] | 'all'; readonly source: SourceRef }
+    | { readonly kind: 'remove'; readonly elements: readonly string[]; readonly source: SourceRef };
+
+/** Stages run in the order of writing; what no stage names is there from the first. */
+export interface Stage {
+    readonly name: string;
+    readonly title?: string;
+    readonly steps: readonly StageStep[];
+    readonly source: SourceRef;
+}
+
 /** A construct that is understood, but that this version does not compute. */
 export interface NotComputed {
     /** E.g. `hanger H1`, `stage hung`, `T2.hole at 1.20 m`. */

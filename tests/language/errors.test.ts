@@ -100,6 +100,8 @@ const top: readonly Row[] = [
     ['breakeven ⟦bords⟧', 'unknown-input', 'no input is called \'bords\': did you mean \'boards\'?', 'breakeven boards'],
     ['use ⟦foo⟧ H1 (at: 3 m)', 'unknown-name', 'unknown detail \'foo\''],
     ['stage a { prop J1 at ⟦3 kN⟧ }', 'wrong-dimension', 'expected a length, found a force', 'stage a { prop J1 at 3 m }'],
+    ['stage a { prop J1 at ⟦reach⟧ }', 'unknown-name', 'unknown name \'reach\''],
+    ['option o { replace J1 { of C24 section 1 x 1 m length 3 m on ⟦nort⟧ at 1 m } }', 'unknown-name', 'unknown name \'nort\': did you mean \'north\'?', 'on north at'],
     ['stage a { ⟦J8⟧ }', 'unknown-name', 'unknown name \'J8\': did you mean \'J1\'?', 'stage a { J1 }'],
     ['option o { replace J1 { of C24 section 1 x 1 m length ⟦3 kg⟧ on north at 1 m } }', 'wrong-dimension', 'expected a length, found a mass', 'option o { replace J1 { of C24 section 1 x 1 m length 3 m on north at 1 m } }'],
     ['job ⟦"again"⟧', 'duplicate-job', 'a file is one job: this is the second'],
@@ -113,6 +115,7 @@ function check(source: string, [, code, message, mended]: Row): void {
     const errors = errorsOf(text);
     const finding = errors.find(error => error.code === code && error.message === message);
     expect(finding, JSON.stringify(errors.map(error => [error.code, error.message]))).toBeDefined();
+    expect(errors.filter(error => error.source.start === finding!.source.start && error.code === code)).toHaveLength(1);
     expect(text.slice(finding!.source.start, finding!.source.end)).toBe(text.slice(start, end));
     const lines = text.slice(0, start).split('\n');
     expect([finding!.source.line, finding!.source.column]).toEqual([lines.length, lines.at(-1)!.length + 1]);

@@ -2,7 +2,6 @@
 import * as ast from '../generated/ast.js';
 import type { Dimension, Quantity } from '../quantity.js';
 import { ratio, sameDimension } from '../quantity.js';
-import { didYouMean, suggest } from '../suggest.js';
 import { dimensionName, units } from '../units.js';
 import type { Context } from './context.js';
 import { fail, poisoned, source } from './context.js';
@@ -48,9 +47,6 @@ function literal(context: Context, node: ast.Literal, bareUnit?: string): Quanti
     }
     const symbol = node.unit ?? bareUnit;
     const unit = symbol === undefined ? undefined : units.get(symbol);
-    if (symbol !== undefined && unit === undefined) {
-        return fail(context, 'unknown-unit', `unknown unit '${symbol}'${didYouMean(suggest(symbol, units.keys()))}`, source(context, node, 'unit'));
-    }
     return unit === undefined ? { value: node.value, dimension: ratio } : { value: node.value * unit.factor, dimension: unit.dimension };
 }
 

@@ -1,12 +1,12 @@
 import { GrammarUtils } from 'langium';
 import * as ast from '../generated/ast.js';
 import type { Access, Given, Job, ValueOverride } from '../model.js';
-import { didYouMean, suggest } from '../suggest.js';
 import type { Context } from './context.js';
 import { fail, report, source } from './context.js';
 import { evaluateExpression } from './expressions.js';
 import { aDistance, aMass, given } from './inputs.js';
 import { sourceOf } from './source.js';
+import { failUnknown } from './unknown.js';
 
 const bases = ['EN1995'];
 
@@ -51,8 +51,8 @@ function evaluateBasis(context: Context, node: ast.Basis | undefined): string {
     if (node?.name === undefined || bases.includes(node.name)) {
         return node?.name ?? bases[0]!;
     }
-    fail(context, 'unknown-basis', `unknown basis '${node.name}'${didYouMean(suggest(node.name, bases)) || `: this version knows ${bases.join(', ')}`}`,
-        source(context, node, 'name'), { fix: { title: `write ${bases[0]}`, text: bases[0]! } });
+    failUnknown(context, 'unknown-basis', `unknown basis '${node.name}'`, source(context, node, 'name'),
+        { word: node.name, among: bases, otherwise: `: this version knows ${bases.join(', ')}` });
     return bases[0]!;
 }
 

@@ -1,11 +1,11 @@
 import * as ast from '../generated/ast.js';
 import type { Given, Masonry, Material, Steel, Timber, Wall } from '../model.js';
-import { didYouMean, suggest } from '../suggest.js';
 import type { Context } from './context.js';
 import { fail, source } from './context.js';
 import { aDensity, aLength, aDistance, aShare, aStress, consequential, evidenceOf, given } from './inputs.js';
 import { resolve } from './names.js';
 import { steelClasses, timberClasses } from './strength-classes.js';
+import { failUnknown } from './unknown.js';
 
 const timberProperties = ['fm_k', 'ft0_k', 'ft90_k', 'fc0_k', 'fc90_k', 'fv_k', 'E0_mean', 'E0_05', 'E90_mean', 'G_mean', 'rho_k', 'rho_mean'];
 const steelProperties = ['fy', 'fu', 'E', 'rho'];
@@ -60,24 +60,17 @@ function gradeOf(context: Context, node: ast.Timber | ast.Steel, classes: readon
     }
     const at = source(context, grade, 'name');
     if (!classes.includes(grade.name)) {
-        return unknownClass(context, grade.name, classes, at);
+        return failUnknown(context, 'unknown-grade', `unknown strength class '${grade.name}'`, at, { word: grade.name, among: classes });
     }
     return consequential(context, { value: grade.name, evidence: evidenceOf(grade.evidence), source: at, path: `${node.name}.grade` });
-}
-
-export function unknownClass(context: Context, name: string, classes: readonly string[], at: Given['source']): undefined {
-    const meant = suggest(name, classes);
-    return fail(context, 'unknown-grade', `unknown strength class '${name}'${didYouMean(meant)}`, at,
-        meant === undefined ? {} : { fix: { title: `write ${meant}`, text: meant } });
 }
 
 function propertiesOf(context: Context, node: ast.Timber | ast.Steel, known: readonly string[]): Readonly<Record<string, Given>> {
     const found: Record<string, Given> = {};
     for (const entry of factsOf(node).filter(ast.isProperties).flatMap(block => block.entries)) {
         if (!known.includes(entry.name)) {
-            const meant = suggest(entry.name, known);
-            fail(context, 'unknown-property', `unknown property '${entry.name}'${didYouMean(meant) || `: known are ${known.join(', ')}`}`, source(context, entry, 'name'),
-                meant === undefined ? {} : { fix: { title: `write ${meant}`, text: meant } });
+            failUnknown(context, 'unknown-property', `unknown property '${entry.name}'`, source(context, entry, 'name'),
+                { word: entry.name, among: known, otherwise: `: known are ${known.join(', ')}` });
             continue;
         }
         const value = consequential(context, given(context, entry.value, `${node.name}.${entry.name}`, entry.name.startsWith('rho') ? aDensity : aStress));

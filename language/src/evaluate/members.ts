@@ -42,7 +42,7 @@ export function evaluateMember(context: Context, node: ast.Member): Member | und
         floor: floorOf(context, node)
     };
     reportHoles(context, node, length?.value);
-    if (rest.supports.length === 0 && !node.statements.some(ast.isBearing) && !carriedOtherwise(context, node.name)) {
+    if (rest.supports.length === 0 && !node.statements.some(ast.isBearing) && !context.names.hung.has(node.name)) {
         fail(context, 'no-support', `${node.name} has no support: say what it is on, such as on north at 0.10 m bearing 100 mm`, source(context, node, 'name'));
     }
     return material && section && length && {
@@ -52,13 +52,6 @@ export function evaluateMember(context: Context, node: ast.Member): Member | und
         selfWeight: !statements.some(ast.isNoSelfWeight), systemStrength: statements.some(ast.isSystemStrength),
         source: source(context, node), nameSource: source(context, node, 'name')
     };
-}
-
-/** A hanger, a detail or a stage may hold it: that is not computed yet, and said so. */
-function carriedOtherwise(context: Context, name: string): boolean {
-    return [...context.names.things.values()].some(thing =>
-        (ast.isHanger(thing) && thing.carried?.$refText === name)
-        || (ast.isUse(thing) && thing.arguments.some(argument => ast.isReference(argument.value) && argument.value.subject?.$refText === name)));
 }
 
 const isMaterial = (node: unknown): node is ast.Timber | ast.Steel => ast.isTimber(node) || ast.isSteel(node);

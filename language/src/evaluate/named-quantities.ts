@@ -3,13 +3,13 @@ import { AstUtils } from 'langium';
 import * as ast from '../generated/ast.js';
 import type { Quantity } from '../quantity.js';
 import { length } from '../quantity.js';
-import { didYouMean, suggest } from '../suggest.js';
 import type { Context } from './context.js';
 import { fail, poisoned, source } from './context.js';
 import { evaluateExpression } from './expressions.js';
 import type { Named } from './names.js';
 import { resolve } from './names.js';
 import { sizeSides } from './sizes.js';
+import { failUnknown } from './unknown.js';
 
 /** Names of checks: results, which no input may use. */
 export const checkNames: readonly string[] = [
@@ -98,8 +98,6 @@ function unknownQuantity(context: Context, thing: Named, path: string, node: ast
         return poisoned(context);
     }
     const known = ['length', 'span', 'breadth', 'depth', 'thick', 'height', 'fk'].filter(name => quantityOf(thing, name) !== undefined);
-    const meant = last === undefined ? undefined : suggest(last, known);
-    const hint = meant !== undefined ? didYouMean(meant) : known.length > 0 ? `: it has ${known.map(name => `${thing.name}.${name}`).join(', ')}` : '';
-    return fail(context, 'unknown-quantity', `${path} is not a value${hint}`, at,
-        meant === undefined ? {} : { fix: { title: `write '${thing.name}.${meant}'`, text: `${thing.name}.${meant}` } });
+    const otherwise = known.length > 0 ? `: it has ${known.map(name => `${thing.name}.${name}`).join(', ')}` : '';
+    return failUnknown(context, 'unknown-quantity', `${path} is not a value`, at, { word: last ?? '', among: known, before: `${thing.name}.`, otherwise });
 }

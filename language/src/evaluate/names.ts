@@ -1,10 +1,10 @@
 /** What is called what. Members, loads, walls, materials, values and parts share one set of names. */
 import type { AstNode, Reference } from 'langium';
 import * as ast from '../generated/ast.js';
-import { didYouMean, suggest } from '../suggest.js';
 import type { Context } from './context.js';
 import { fail, source } from './context.js';
 import { sourceOf, sourceOfCst } from './source.js';
+import { failUnknown } from './unknown.js';
 
 export type Named = (ast.Let | ast.Member | ast.Load | ast.Wall | ast.Timber | ast.Steel | ast.Masonry | ast.Hanger | ast.Use | ast.LoadTest) & { readonly name: string };
 
@@ -12,6 +12,8 @@ export interface Names {
     /** The first of its name. */
     readonly things: ReadonlyMap<string, Named>;
     readonly details: ReadonlyMap<string, ast.Detail>;
+    /** Members that a hanger or the use of a detail names: it may hold them. */
+    readonly hung: ReadonlySet<string>;
     /** Declared again, each with the first. */
     readonly duplicates: readonly { readonly again: AstNode & { readonly name: string }; readonly first: AstNode }[];
 }
@@ -42,7 +44,13 @@ export function collectNames(root: ast.Calculation): Names {
             add(things, node.name, node);
         }
     }
-    return { things, details, duplicates };
+    return { things, details, duplicates, hung: new Set(root.declarations.flatMap(hungNames)) };
+}
+
+function hungNames(node: ast.Declaration): readonly string[] {
+    const names = ast.isHanger(node) ? [node.carried?.$refText]
+        : ast.isUse(node) ? node.arguments.map(({ value }) => (ast.isReference(value) ? value.subject?.$refText : undefined)) : [];
+    return names.filter(name => name !== undefined);
 }
 
 export function reportDuplicates(context: Context): void {
@@ -71,9 +79,8 @@ export function resolve<T extends Named>(
         return fail(context, 'wrong-kind', `'${name}' is ${kindOf(thing)}, not ${kind}`, at,
             { related: [{ message: `${name} is here`, source: sourceOf(thing, context.file) }] });
     }
-    const meant = suggest(name, [...[...context.names.things.values()].filter(wanted).map(known => known.name), ...alsoKnown]);
-    return fail(context, 'unknown-name', `unknown name '${name}'${didYouMean(meant)}`, at,
-        meant === undefined ? {} : { fix: { title: `write '${meant}'`, text: meant } });
+    const among = [...[...context.names.things.values()].filter(wanted).map(known => known.name), ...alsoKnown];
+    return failUnknown(context, 'unknown-name', `unknown name '${name}'`, at, { word: name, among });
 }
 
 export function kindOf(node: Named): string {

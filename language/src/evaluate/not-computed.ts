@@ -2,11 +2,11 @@
 import type { AstNode, Reference } from 'langium';
 import { AstUtils } from 'langium';
 import * as ast from '../generated/ast.js';
-import { didYouMean, suggest } from '../suggest.js';
 import type { Context } from './context.js';
-import { fail, notComputed, source } from './context.js';
+import { notComputed, source } from './context.js';
 import { isAnything } from './named-quantities.js';
 import { resolve } from './names.js';
+import { failUnknown } from './unknown.js';
 
 export function evaluateNotComputed(context: Context, root: ast.Calculation): void {
     const included = root.declarations.some(ast.isInclude);
@@ -37,8 +37,8 @@ function say(context: Context, node: ast.Declaration, what: string, why: string,
 function checkReference(context: Context, node: ast.Declaration, reference: Reference, container: AstNode): void {
     const free = ast.isDetail(node) || ast.isUse(node) && reference === node.detail;
     const thread = /^M\d+$/.test(reference.$refText ?? '') && ast.isUse(node);
-    const material = ast.isOfMaterial(container);
-    if (!free && !thread && !material) {
+    const evaluated = ast.isOption(node) ? !ast.isReplace(container) : ast.isReference(container) && !ast.isUse(node);
+    if (!free && !thread && !evaluated) {
         resolve(context, reference, container, isAnything, '');
     }
 }
@@ -53,9 +53,7 @@ const references = (node: AstNode) => AstUtils.streamAst(node).flatMap(part => A
 function resolveDetail(context: Context, node: ast.Use): void {
     const name = node.detail?.$refText;
     if (name !== undefined && !context.names.details.has(name)) {
-        const meant = suggest(name, context.names.details.keys());
-        fail(context, 'unknown-name', `unknown detail '${name}'${didYouMean(meant)}`, source(context, node, 'detail'),
-            meant === undefined ? {} : { fix: { title: `write '${meant}'`, text: meant } });
+        failUnknown(context, 'unknown-name', `unknown detail '${name}'`, source(context, node, 'detail'), { word: name, among: context.names.details.keys() });
     }
 }
 
@@ -81,9 +79,7 @@ export function evaluateBreakEvens(context: Context, root: ast.Calculation, brok
         }
         const path = [subject, ...node.input.path].join('.');
         if (!context.paths.has(path) && !broken.has(subject)) {
-            const meant = suggest(path, context.paths);
-            fail(context, 'unknown-input', `no input is called '${path}'${didYouMean(meant)}`, source(context, node, 'input'),
-                meant === undefined ? {} : { fix: { title: `write '${meant}'`, text: meant } });
+            failUnknown(context, 'unknown-input', `no input is called '${path}'`, source(context, node, 'input'), { word: path, among: context.paths });
         }
         const thing = context.names.things.get(subject);
         notComputed(context, `break-even ${path}`, 'break-even values are not computed in this version', ast.isMember(thing) ? [thing.name] : [], source(context, node));

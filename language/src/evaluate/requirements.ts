@@ -2,13 +2,13 @@ import * as ast from '../generated/ast.js';
 import type { Comparison, Formula, Requirement } from '../model.js';
 import type { Dimension, Quantity } from '../quantity.js';
 import { length, ratio, sameDimension } from '../quantity.js';
-import { didYouMean, suggest } from '../suggest.js';
 import { dimensionName } from '../units.js';
 import type { Context } from './context.js';
 import { fail, poisoned, source } from './context.js';
 import { combine, evaluateExpression } from './expressions.js';
 import { resolve } from './names.js';
 import { checkNames, isAnything, longestSpan, quantityOf } from './named-quantities.js';
+import { failUnknown } from './unknown.js';
 
 /** `instant` and `final` are the deflections themselves; every other result is a utilisation. */
 export const resultDimension = (check: string | undefined): Dimension => (check === 'instant' || check === 'final' ? length : ratio);
@@ -89,9 +89,7 @@ function referencePart(context: Context, node: ast.Reference, subject: ast.Membe
         return number(node, evaluateExpression(context, node));
     }
     if (check !== '' && !checkNames.includes(check)) {
-        const meant = suggest(check, checkNames);
-        return fail(context, 'unknown-check', `unknown result '${name}.${check}'${didYouMean(meant)}`, source(context, node),
-            meant === undefined ? {} : { fix: { title: `write '${name}.${meant}'`, text: `${name}.${meant}` } });
+        return failUnknown(context, 'unknown-check', `unknown result '${name}.${check}'`, source(context, node), { word: check, among: checkNames, before: `${name}.` });
     }
     if (!ast.isMember(thing) && !ast.isHanger(thing) && !ast.isUse(thing)) {
         return fail(context, 'unknown-check', `${thing.name} has no results`, source(context, node));
