@@ -11,12 +11,12 @@ describe('job templates', () => {
         expect(templates.map(template => template.file).sort()).toEqual(readdirSync(`${root}/client/templates`).sort());
     });
 
-    it.each(templates.map(template => template.file))('%s is understood and its beam computed', file => {
+    it.each(templates.map(template => template.file))('%s is computed whole, and holds', file => {
         const { stdout, stderr } = spawnSync(process.execPath, ['dist/padstone.cjs', 'check', `client/templates/${file}`, '--format', 'json'], { cwd: root, encoding: 'utf8' });
         expect(stderr).toBe('');
         const [job] = JSON.parse(stdout).files;
-        expect(job.diagnostics.filter((finding: { severity: string }) => finding.severity === 'error')).toEqual([]);
-        expect(job.members.map((member: { name: string }) => member.name)).toEqual(['B1']);
+        expect(job.verdict).toBe('pass');
+        expect(job.members).toHaveLength(1);
         expect(job.checks.map((check: { check: string }) => check.check)).toEqual(expect.arrayContaining(['bending', 'shear', 'bearing', 'final']));
     });
 });

@@ -6,6 +6,6 @@ export interface Template extends QuickPickItem {
 }
 
 export const templates: readonly Template[] = [
-    { label: 'Beam between two walls', detail: 'A new timber beam, its floor loads and its bearings', file: 'beam.padstone' },
+    { label: 'Floor joist between two walls', detail: 'A new joist of a dwelling floor: loads, bearings, vibration', file: 'joist.padstone' },
     { label: 'Old beam with a decayed part', detail: 'A surveyed beam: what is measured, probed and judged', file: 'old-beam.padstone' }
 ];
