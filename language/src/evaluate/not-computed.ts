@@ -7,6 +7,7 @@ import { notComputed, source } from './context.js';
 import { isAnything } from './named-quantities.js';
 import { resolve } from './names.js';
 import { failUnknown } from './unknown.js';
+import { checkArguments, checkNames, checkParameters } from './uses.js';
 
 export function evaluateNotComputed(context: Context, root: ast.Calculation): void {
     const included = root.declarations.some(ast.isInclude);
@@ -14,9 +15,12 @@ export function evaluateNotComputed(context: Context, root: ast.Calculation): vo
         switch (node.$type) {
             case 'Include': say(context, node, `include "${node.path ?? ''}"`, 'included files are not read in this version'); break;
             case 'Hanger': say(context, node, `hanger ${node.name ?? ''}`.trim(), 'hangers are not computed in this version'); break;
-            case 'Detail': say(context, node, `detail ${node.name}`, 'details are not computed in this version'); break;
+            case 'Detail':
+                checkParameters(context, node);
+                say(context, node, `detail ${node.name}`, 'details are not computed in this version');
+                break;
             case 'Use':
-                if (!included) { resolveDetail(context, node); }
+                checkUse(context, node, included);
                 say(context, node, `detail use ${node.name}`, 'hangers are not computed in this version');
                 break;
             case 'Stage': say(context, node, `stage ${node.name}`, 'stages are not computed in this version: everything is there from the start'); break;
@@ -33,12 +37,11 @@ function say(context: Context, node: ast.Declaration, what: string, why: string,
     notComputed(context, what, why, members, source(context, node));
 }
 
-/** Names in parts that are not computed are looked up all the same; inside a detail they may be its parameters. */
+/** Names in parts that are not computed are looked up all the same, where no other step does. */
 function checkReference(context: Context, node: ast.Declaration, reference: Reference, container: AstNode): void {
-    const free = ast.isDetail(node) || ast.isUse(node) && reference === node.detail;
-    const thread = /^M\d+$/.test(reference.$refText ?? '') && ast.isUse(node);
-    const evaluated = ast.isOption(node) ? !ast.isReplace(container) : ast.isReference(container) && !ast.isUse(node);
-    if (!free && !thread && !evaluated) {
+    const elsewhere = ast.isDetail(node) || ast.isUse(node);
+    const evaluated = ast.isOption(node) ? !ast.isReplace(container) : ast.isReference(container);
+    if (!elsewhere && !evaluated) {
         resolve(context, reference, container, isAnything, '');
     }
 }
@@ -50,9 +53,15 @@ function referencedMembers(context: Context, node: AstNode): readonly string[] {
 
 const references = (node: AstNode) => AstUtils.streamAst(node).flatMap(part => AstUtils.streamReferences(part));
 
-function resolveDetail(context: Context, node: ast.Use): void {
+/** A detail that is not in this file may be in one that it includes. */
+function checkUse(context: Context, node: ast.Use, included: boolean): void {
     const name = node.detail?.$refText;
-    if (name !== undefined && !context.names.details.has(name)) {
+    const detail = name === undefined ? undefined : context.names.details.get(name);
+    if (detail !== undefined) {
+        checkArguments(context, node, detail);
+    } else if (included) {
+        checkNames(context, node);
+    } else if (name !== undefined) {
         failUnknown(context, 'unknown-name', `unknown detail '${name}'`, source(context, node, 'detail'), { word: name, among: context.names.details.keys() });
     }
 }
