@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { threads } from '../../server/src/catalog/bolts.js';
-import { isProblem } from '../../server/src/checks/en1993/verdict.js';
+import { isProblem } from '../../server/src/checks/verdict.js';
 import { axialCapacity } from '../../server/src/checks/en1995/fasteners/axial.js';
 import { blockShear, verifyBlockShear, type BlockShearInput } from '../../server/src/checks/en1995/fasteners/block-shear.js';
 import { boltShear } from '../../server/src/checks/en1995/fasteners/bolt-through-leaves.js';

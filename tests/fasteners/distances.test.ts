@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { isProblem } from '../../server/src/checks/en1993/verdict.js';
+import { isProblem } from '../../server/src/checks/verdict.js';
 import { distances, type DistanceFinding, type Towards } from '../../server/src/checks/en1995/fasteners/distances.js';
 import type { DrilledBolt } from '../../server/src/checks/en1995/fasteners/drilled-pattern.js';
 import type { Force } from '../../server/src/checks/en1995/fasteners/force.js';

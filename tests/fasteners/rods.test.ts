@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { isProblem } from '../../server/src/checks/en1993/verdict.js';
+import { isProblem } from '../../server/src/checks/verdict.js';
 import { plateMoment, type CrossPlate } from '../../server/src/checks/en1993/rods/cross-plate.js';
 import { plateOnGrain } from '../../server/src/checks/en1993/rods/grain.js';
 import { hangerStiffness, plateFlexibility } from '../../server/src/checks/en1993/rods/hanger-stiffness.js';

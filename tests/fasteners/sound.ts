@@ -1,4 +1,4 @@
-import { isProblem, type Problem } from '../../server/src/checks/en1993/verdict.js';
+import { isProblem, type Problem } from '../../server/src/checks/verdict.js';
 
 /** What was computed; the test fails with the problem's words where it was not. */
 export function sound<T extends object>(result: T | Problem): T {

@@ -1,16 +1,10 @@
-import type { Verdict } from '../../server/src/checks/en1993/verdict.js';
-import { isProblem, type Problem } from '../../server/src/checks/en1993/verdict.js';
+import type { Verdict } from '../../server/src/checks/verdict.js';
 import { rolledSection } from '../../server/src/catalog/rolled-sections.js';
 import type { SteelSection } from '../../server/src/catalog/section-geometry.js';
 import { steelStrength } from '../../server/src/catalog/steel.js';
 import { recommendedSteelParameters, type SteelMember, type SteelParameters } from '../../server/src/checks/en1993/steel-member.js';
 
-export function good<T extends object>(answer: T | Problem): T {
-    if (isProblem(answer)) {
-        throw new Error(answer.problem);
-    }
-    return answer;
-}
+export { sound as good } from '../fasteners/sound.js';
 
 export function sectionOf(name: string): SteelSection {
     const section = rolledSection(name);

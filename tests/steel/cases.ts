@@ -1,13 +1,6 @@
-/** Rows of the shared reference cases (copied into oracle/, with their sources) and how a test agrees with one. */
+/** How a test agrees with a published case, figure by figure. */
 import { expect } from 'vitest';
-import rows from './oracle/reference-cases.json' with { type: 'json' };
-
-interface Row {
-    readonly id: string;
-    readonly source: string;
-    readonly inputs: Readonly<Record<string, { readonly value: unknown }>>;
-    readonly results: Readonly<Record<string, { readonly value: unknown; readonly tolerance_rel: number }>>;
-}
+import { input, referenceCase as caseNamed } from '../oracle/cases.js';
 
 export interface ReferenceCase {
     readonly id: string;
@@ -20,16 +13,13 @@ export interface ReferenceCase {
 }
 
 export function referenceCase(id: string): ReferenceCase {
-    const row = (rows as unknown as readonly Row[]).find(one => one.id === id);
-    if (!row) {
-        throw new Error(`no reference case ${id}`);
-    }
-    const result = (name: string): number => Number(row.results[name]!.value);
+    const found = caseNamed(id);
+    const result = (name: string): number => found.results[name]!.value;
     return {
-        id, source: row.source, result,
-        input: name => Number(row.inputs[name]!.value),
-        list: name => row.inputs[name]!.value as readonly number[],
-        expect: (name, computed) => within(computed, result(name), row.results[name]!.tolerance_rel, `${id} ${name}`)
+        id, source: found.source, result,
+        input: name => input(found, name),
+        list: name => found.inputs[name]!.value as readonly number[],
+        expect: (name, computed) => within(computed, result(name), found.results[name]!.tolerance_rel, `${id} ${name}`)
     };
 }
 

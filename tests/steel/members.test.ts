@@ -6,7 +6,7 @@ import { interaction } from '../../server/src/checks/en1993/interaction.js';
 import { shear } from '../../server/src/checks/en1993/shear.js';
 import { stability } from '../../server/src/checks/en1993/stability.js';
 import { web } from '../../server/src/checks/en1993/web.js';
-import { isProblem } from '../../server/src/checks/en1993/verdict.js';
+import { isProblem } from '../../server/src/checks/verdict.js';
 import { ownSteel } from '../../server/src/catalog/steel.js';
 import { good, line, memberOf, sectionOf, term } from './answers.js';
 import { referenceCase, within } from './cases.js';

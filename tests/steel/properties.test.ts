@@ -16,7 +16,7 @@ import { coverSplice } from '../../server/src/checks/en1993/splice/covers.js';
 import { endPlateSplice } from '../../server/src/checks/en1993/splice/end-plate.js';
 import { stability } from '../../server/src/checks/en1993/stability.js';
 import type { SteelMember } from '../../server/src/checks/en1993/steel-member.js';
-import { isProblem, type Problem, type Verdict } from '../../server/src/checks/en1993/verdict.js';
+import { isProblem, type Problem, type Verdict } from '../../server/src/checks/verdict.js';
 import { web } from '../../server/src/checks/en1993/web.js';
 import { good, memberOf, sectionOf, term } from './answers.js';
 

@@ -9,7 +9,7 @@ import type { CoverCheck } from '../../server/src/checks/en1993/splice/cover-che
 import { endPlateSplice } from '../../server/src/checks/en1993/splice/end-plate.js';
 import { spliceUtilisation, type SpliceResult } from '../../server/src/checks/en1993/splice/splice-result.js';
 import type { EndPlateCheck } from '../../server/src/checks/en1993/splice/tension-row.js';
-import { isProblem } from '../../server/src/checks/en1993/verdict.js';
+import { isProblem } from '../../server/src/checks/verdict.js';
 import { good, memberOf } from './answers.js';
 import { referenceCase, within } from './cases.js';
 

@@ -3,7 +3,7 @@ import type { Given, Job, Load, Member, SourceRef } from '../../../language/src/
 import type { Actions, Combination, MemberActions } from '../analysis/actions.js';
 import type { Parameters } from '../catalog/parameters.js';
 import type { TimberStrength } from '../catalog/timber.js';
-import type { Amount, Step } from '../results.js';
+import type { Verdict } from './verdict.js';
 
 /** All that a member check may read. */
 export interface MemberContext {
@@ -33,16 +33,13 @@ export interface MasonryBearing {
 }
 
 /** One candidate: what was computed at one station in one combination. */
-export interface Outcome {
-    readonly utilisation: number;
-    readonly demand: Amount;
-    readonly capacity: Amount;
+export interface Outcome extends Omit<Verdict, 'clause'> {
+    /** Where it is not the check's own. */
+    readonly clause?: string;
     /** Combinations that govern; the sheet prints the label and duration. */
     readonly combination: Combination;
     /** mm along the member. */
     readonly at: number;
-    /** Called for the governing outcome alone. */
-    readonly explain: () => readonly Step[];
 }
 
 export interface MemberCheck {

@@ -1,7 +1,8 @@
 /** EN 1993-1-1 6.2.5: bending about the strong axis. */
+import { kNm, step } from '../steps.js';
+import { against, unsound, type Problem, type Verdict } from '../verdict.js';
 import { withClass, type SectionClass } from './classification.js';
 import { gammaM0Term, yieldTerm, type SteelMember } from './steel-member.js';
-import { against, kNm, step, unsound, type Problem, type Verdict } from './verdict.js';
 
 export const bendingClause = 'EN 1993-1-1 6.2.5';
 

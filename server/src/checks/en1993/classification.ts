@@ -2,8 +2,9 @@
 import type { SteelSection } from '../../catalog/section-geometry.js';
 import type { SteelStrength } from '../../catalog/steel.js';
 import type { Step } from '../../results.js';
+import { plain, step } from '../steps.js';
+import { isProblem, problem, unsound, type Problem } from '../verdict.js';
 import { epsilon } from './steel-member.js';
-import { isProblem, plain, problem, step, unsound, type Problem } from './verdict.js';
 
 export type SectionClass = 1 | 2 | 3;
 

@@ -7,7 +7,7 @@
 import type { SteelSection } from '../../catalog/section-geometry.js';
 import type { SteelStrength } from '../../catalog/steel.js';
 import type { Step } from '../../results.js';
-import { kNm, step } from './verdict.js';
+import { kNm, step } from '../steps.js';
 
 /** Shape of the moment diagram (C1) and weight of the height of the load (C2). */
 export interface MomentShape {

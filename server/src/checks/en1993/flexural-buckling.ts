@@ -1,8 +1,8 @@
 /** EN 1993-1-1 6.3.1: compression of a length that may buckle in bending about either axis. */
 import type { Step } from '../../results.js';
+import { kN, plain, step } from '../steps.js';
 import { flexuralCurve, imperfection, reduction, type Curve } from './buckling-curves.js';
 import { gammaM1Term, yieldTerm, type SteelMember } from './steel-member.js';
-import { kN, plain, step } from './verdict.js';
 
 export interface FlexuralResistance {
     readonly axis: 'y' | 'z';

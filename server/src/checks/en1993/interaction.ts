@@ -1,10 +1,11 @@
 /** EN 1993-1-1 6.2.8 to 6.2.10: a moment with shear and an axial force at one section. */
 import type { Step } from '../../results.js';
+import { kNm, plain, quotient, step, type TermRow } from '../steps.js';
+import { unsound, type Problem, type Verdict } from '../verdict.js';
 import { momentResistance } from './bending.js';
 import { withClass, type SectionClass } from './classification.js';
 import { shearResistance } from './shear.js';
 import { gammaM0Term, webDepth, yieldTerm, type SteelMember } from './steel-member.js';
-import { kNm, plain, ratio, step, unsound, type Problem, type TermRow, type Verdict } from './verdict.js';
 
 export const interactionClause = 'EN 1993-1-1 6.2.8 to 6.2.10';
 
@@ -35,7 +36,7 @@ export function interaction(member: SteelMember, forces: SectionForces): Verdict
         ?? withClass(member.section, member.steel, compression, found => {
             const reduced = reduce(member, found.sectionClass, forces);
             const demand = Math.abs(forces.M);
-            const ofMoment = ratio(demand, reduced.moment);
+            const ofMoment = demand > 0 ? quotient(demand, reduced.moment) : 0;
             return {
                 utilisation: Math.max(ofMoment, reduced.n),
                 demand: ofMoment >= reduced.n ? kNm(demand) : plain(reduced.n),
@@ -56,7 +57,7 @@ function reduce(member: SteelMember, sectionClass: SectionClass, { N, V }: Secti
         ? full - rho * webArea ** 2 / (4 * section.tw) * steel.fy / parameters.gammaM0
         : (1 - rho) * full;
     const axial = (section.A - rho * section.Avz) * steel.fy / parameters.gammaM0;
-    const n = ratio(Math.abs(N), axial);
+    const n = quotient(Math.abs(N), axial);
     return { rho, n, shearMoment, moment: shearMoment * axialFactor(member, sectionClass, n) };
 }
 
@@ -96,6 +97,6 @@ function explain(member: SteelMember, sectionClass: SectionClass, { N, V, M }: S
         ], kNm(reduced.moment), { clause: 'EN 1993-1-1 6.2.9, 6.2.10' }),
         ...(reduced.moment > 0 ? [step('\\eta', '\\frac{M_{Ed}}{M_{N,V,Rd}}', [
             ['M_{Ed}', Math.abs(M) / 1e6, 'kNm'], ['M_{N,V,Rd}', reduced.moment / 1e6, 'kNm']
-        ], plain(ratio(Math.abs(M), reduced.moment)))] : [])
+        ], plain(quotient(Math.abs(M), reduced.moment)))] : [])
     ];
 }

@@ -5,12 +5,12 @@
  * 6.3.2.2 for channels and flats, and for all where the national choice is `general`.
  */
 import type { Step } from '../../results.js';
+import { kNm, plain, step } from '../steps.js';
 import { modulus, momentResistance } from './bending.js';
 import { imperfection, lateralCurve, lateralReduction, type Curve } from './buckling-curves.js';
 import type { SectionClass } from './classification.js';
 import { criticalMoment, explainCriticalMoment, type LateralLength } from './critical-moment.js';
 import { gammaM1Term, yieldTerm, type SteelMember } from './steel-member.js';
-import { kNm, plain, step } from './verdict.js';
 
 export interface LateralResistance {
     readonly criticalMoment: number;

@@ -1,6 +1,7 @@
 /** EN 1993-1-1 6.2.6: shear along the web. */
+import { kN, step } from '../steps.js';
+import { against, problem, unsound, type Problem, type Verdict } from '../verdict.js';
 import { epsilon, gammaM0Term, webDepth, yieldTerm, type SteelMember } from './steel-member.js';
-import { against, kN, problem, step, unsound, type Problem, type Verdict } from './verdict.js';
 
 export const shearClause = 'EN 1993-1-1 6.2.6';
 

@@ -2,12 +2,13 @@
  * EN 1993-1-1 6.3: sideways buckling of a beam (6.3.2), buckling of a strut (6.3.1), and both together (6.3.3 with
  * Annex B), whichever the forces of the length ask for.
  */
+import { kN, kNm, plain, quotient, step } from '../steps.js';
+import { against, againstOne, isProblem, problem, unsound, worst, type Problem, type Verdict } from '../verdict.js';
 import { classify, type SectionClass } from './classification.js';
 import type { LateralLength } from './critical-moment.js';
 import { flexuralResistance, type FlexuralResistance } from './flexural-buckling.js';
 import { lateralResistance, type LateralResistance } from './lateral-torsional.js';
 import type { SteelMember } from './steel-member.js';
-import { against, againstOne, isProblem, kN, kNm, plain, problem, ratio, step, unsound, worst, type Problem, type Verdict } from './verdict.js';
 
 export interface StabilityInput {
     /** N mm, greatest of the length, either sign. */
@@ -81,7 +82,7 @@ function ofBoth(member: SteelMember, sectionClass: SectionClass, input: Stabilit
     const M = Math.abs(input.M);
     const { kyy, kzy } = interactionFactors(member, sectionClass, input, given);
     const about = (one: FlexuralResistance, k: number, equation: string): Verdict => {
-        const sum = ratio(compression, one.resistance) + k * ratio(M, beam.resistance);
+        const sum = quotient(compression, one.resistance) + k * quotient(M, beam.resistance);
         return againstOne(sum, 'EN 1993-1-1 6.3.3', () => [
             ...beam.explain(), ...one.explain(),
             step('\\eta', `\\frac{N_{Ed}}{N_{b,${one.axis},Rd}} + k_{${one.axis}y} \\frac{M_{Ed}}{M_{b,Rd}}`, [
@@ -105,8 +106,8 @@ function interactionFactors({ section }: SteelMember, sectionClass: SectionClass
         return { kyy: increased, kzy: increased };
     }
     const { my, mLT } = input.equivalentMoment ?? allAlong;
-    const ny = ratio(compression, y.resistance);
-    const nz = ratio(compression, z.resistance);
+    const ny = quotient(compression, y.resistance);
+    const nz = quotient(compression, z.resistance);
     const plastic = sectionClass < 3;
     const kyy = plastic
         ? my * (1 + Math.min(y.slenderness - 0.2, 0.8) * ny)

@@ -1,7 +1,7 @@
 /** What every check of a steel member reads. */
 import type { SteelSection } from '../../catalog/section-geometry.js';
 import type { SteelStrength } from '../../catalog/steel.js';
-import type { TermRow } from './verdict.js';
+import type { TermRow } from '../steps.js';
 
 /** The nationally determined parameters of EN 1993 that the checks use. */
 export interface SteelParameters {

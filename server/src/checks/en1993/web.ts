@@ -3,8 +3,9 @@
  * with the moment there by 7.2. Through the web's own plane: a load beside it twists the beam, which is not covered.
  */
 import type { Step } from '../../results.js';
+import { kN, mm, plain, quotient, step, type TermRow } from '../steps.js';
+import { problem, unsound, type Problem, type Verdict } from '../verdict.js';
 import { gammaM1Term, webDepth, yieldTerm, type SteelMember } from './steel-member.js';
-import { kN, mm, plain, problem, ratio, step, unsound, type Problem, type TermRow, type Verdict } from './verdict.js';
 
 export const webClause = 'EN 1993-1-5 6';
 
@@ -49,7 +50,7 @@ export function web(member: SteelMember, input: WebInput): Verdict | Problem {
         return bad;
     }
     const patch = patchResistance(member, Math.min(stiffBearing, webDepth(member.section)), place);
-    const ofLoad = ratio(Math.abs(F), patch.resistance);
+    const ofLoad = quotient(Math.abs(F), patch.resistance);
     const ofMoment = Math.abs(M) * member.parameters.gammaM0 / (member.section.Wely * member.steel.fy);
     const together = (ofLoad + 0.8 * ofMoment) / 1.4;
     return {

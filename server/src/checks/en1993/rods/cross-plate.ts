@@ -1,4 +1,4 @@
-import { unsound, type Problem } from '../verdict.js';
+import { unsound, type Problem } from '../../verdict.js';
 
 /**
  * A head or foot plate: lies across the grain of a timber and is pulled by rods in two lines beside it or

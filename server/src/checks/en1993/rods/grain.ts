@@ -1,4 +1,5 @@
-import { MPa, plain, ratio, step, unsound, type Problem, type Verdict } from '../verdict.js';
+import { MPa, plain, quotient, step } from '../../steps.js';
+import { unsound, type Problem, type Verdict } from '../../verdict.js';
 
 export interface PlateOnGrainInput {
     /** Design force on the timber, N. */
@@ -27,7 +28,7 @@ export function plateOnGrain({ force, effectiveLength, width, holes, kc90, fc90_
     }
     const stress = Math.max(0, force) / area;
     const strength = kc90 * fc90_d;
-    const utilisation = ratio(stress, strength);
+    const utilisation = quotient(stress, strength);
     return {
         utilisation, demand: MPa(stress), capacity: MPa(strength), clause: 'EN 1995-1-1 6.1.5',
         explain: () => [

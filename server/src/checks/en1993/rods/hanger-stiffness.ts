@@ -1,5 +1,6 @@
 import type { Step } from '../../../results.js';
-import { step, unsound, type Problem, type TermRow } from '../verdict.js';
+import { step, type TermRow } from '../../steps.js';
+import { unsound, type Problem } from '../../verdict.js';
 import { plateMoment, unsoundPlate, type CrossPlate } from './cross-plate.js';
 
 export interface HangerParts {

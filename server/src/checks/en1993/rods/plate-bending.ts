@@ -1,4 +1,5 @@
-import { kN, kNm, plain, ratio, step, unsound, worst, type Problem, type Verdict } from '../verdict.js';
+import { kN, kNm, plain, quotient, step } from '../../steps.js';
+import { unsound, worst, type Problem, type Verdict } from '../../verdict.js';
 import { plateMoment, unsoundPlate, type CrossPlate } from './cross-plate.js';
 
 export interface PlateBendingInput {
@@ -41,7 +42,7 @@ function inBending(plate: CrossPlate, fy: number, F: number, gammaM0: number, rh
     const W = width * plate.thickness ** 2 / 6;
     const M = Math.abs(plateMoment(plate, F, x));
     const Rd = (1 - rho) * W * fy / gammaM0;
-    const utilisation = ratio(M, Rd);
+    const utilisation = quotient(M, Rd);
     const formula = x === 0 ? '\\left|\\frac{F_{Ed}\\,(2 s - c)}{8}\\right|' : '\\frac{F_{Ed}\\,(c - s)^2}{8\\,c}';
     return {
         utilisation, demand: kNm(M), capacity: kNm(Rd), clause: bendingClause,
@@ -63,7 +64,7 @@ function inShear(plate: CrossPlate, fy: number, F: number, gammaM0: number): Ver
     const width = plate.width - plate.hole * plate.holesPerLine;
     const V = F / 2;
     const Rd = width * plate.thickness * fy / (Math.sqrt(3) * gammaM0);
-    const utilisation = ratio(V, Rd);
+    const utilisation = quotient(V, Rd);
     return {
         utilisation, demand: kN(V), capacity: kN(Rd), clause: shearClause,
         explain: () => [

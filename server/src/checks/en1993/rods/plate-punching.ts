@@ -1,5 +1,6 @@
+import { kN, plain, quotient, step } from '../../steps.js';
+import { unsound, type Problem, type Verdict } from '../../verdict.js';
 import { punchingResistance, type Bolt } from '../bolts/bolt.js';
-import { kN, plain, ratio, step, unsound, type Problem, type Verdict } from '../verdict.js';
 
 export interface PunchingInput {
     readonly rod: Bolt;
@@ -18,7 +19,7 @@ export function platePunching({ rod, plate, force, gammaM2 }: PunchingInput): Ve
     }
     const demand = Math.max(0, force);
     const capacity = punchingResistance(rod, plate, gammaM2);
-    const utilisation = ratio(demand, capacity);
+    const utilisation = quotient(demand, capacity);
     const clause = 'EN 1993-1-8 Table 3.4';
     return {
         utilisation, demand: kN(demand), capacity: kN(capacity), clause,

@@ -1,6 +1,6 @@
+import { unsound, type Problem } from '../../verdict.js';
 import { loadedEnd, spacingAcross, spacingAlong, unloadedEdge } from '../../en1995/fasteners/spacing.js';
 import type { SizeFinding } from '../../en1995/fasteners/holes-and-washers.js';
-import { unsound, type Problem } from '../verdict.js';
 
 /** A rod through a timber, down its depth. mm from the middle of the rod; undefined where there is no such neighbour. */
 export interface RodThroughTimber {

@@ -1,5 +1,6 @@
+import { kN, plain, quotient, step } from '../../steps.js';
+import { unsound, type Problem, type Verdict } from '../../verdict.js';
 import { tensionResistance, type Bolt } from '../bolts/bolt.js';
-import { kN, plain, ratio, step, unsound, type Problem, type Verdict } from '../verdict.js';
 
 export interface RodTensionInput {
     /** The rod's thread; A_s is what counts. */
@@ -25,7 +26,7 @@ export function rodTension({ rod, rods, force, greatestShare = 1 / rods, gammaM2
     }
     const demand = Math.max(0, force) * greatestShare;
     const capacity = tensionResistance(rod, gammaM2);
-    const utilisation = ratio(demand, capacity);
+    const utilisation = quotient(demand, capacity);
     const clause = 'EN 1993-1-8 Table 3.4';
     return {
         utilisation, demand: kN(demand), capacity: kN(capacity), clause,

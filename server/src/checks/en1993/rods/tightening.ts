@@ -1,5 +1,6 @@
 import type { Step } from '../../../results.js';
-import { kN, mm, step, unsound, type Problem } from '../verdict.js';
+import { kN, mm, step } from '../../steps.js';
+import { unsound, type Problem } from '../../verdict.js';
 
 /** A timber between head and foot plate, across the grain. */
 export interface DryingTimber {

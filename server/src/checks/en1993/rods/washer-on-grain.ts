@@ -1,7 +1,8 @@
+import { newton, step } from '../../steps.js';
+import { unsound, type Problem, type Verdict } from '../../verdict.js';
 import { designStep, designValue, unsoundFactors, type DesignFactors } from '../../en1995/fasteners/design-value.js';
 import { washerArea, type WasherEnd } from '../../en1995/fasteners/axial.js';
-import { newton, verifyForce } from '../../en1995/fasteners/verify.js';
-import { step, unsound, type Problem, type Verdict } from '../verdict.js';
+import { verifyForce } from '../../en1995/fasteners/verify.js';
 
 /** A rod's washer on timber: 3 f_c,90,k on the contact. EN 1995-1-1 8.5.2(2). `force` of one rod, N, design value. */
 export function washerOnGrain(washer: WasherEnd, force: number, factors: DesignFactors): Verdict | Problem {

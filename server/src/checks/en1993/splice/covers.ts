@@ -4,9 +4,9 @@
  * its way to the bolts; the flange covers take the rest as a couple (case SP-01).
  */
 import type { CoverSplice } from '../../../analysis/splice-covers.js';
+import { problem, unsound, type Problem } from '../../verdict.js';
 import { tooClose } from '../bolts/bolt.js';
 import { webDepth } from '../steel-member.js';
-import { problem, unsound, type Problem } from '../verdict.js';
 import type { CoverCheck, SplitForces } from './cover-check.js';
 import { flangeDistances, flangeVerdicts } from './flange-covers.js';
 import { webDistances, webVerdicts } from './web-covers.js';

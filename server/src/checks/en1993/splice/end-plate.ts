@@ -4,10 +4,11 @@
  * beam web in tension and compression flange.
  */
 import { misplacedRows, tensionRows, type EndPlateSplice, type TensionRow } from '../../../analysis/splice.js';
+import { kN, kNm, plain, quotient, step } from '../../steps.js';
+import { against, againstOne, problem, unsound, type NamedVerdict, type Problem } from '../../verdict.js';
 import { bearingFactors, bearingResistance, combined, shearResistance, tensionResistance, tooClose, type Distances } from '../bolts/bolt.js';
 import { momentResistance } from '../bending.js';
 import { withClass } from '../classification.js';
-import { against, againstOne, kN, kNm, plain, problem, ratio, step, unsound, type NamedVerdict, type Problem } from '../verdict.js';
 import { explainRow, rowResistance, type EndPlateCheck, type RowResistance } from './tension-row.js';
 import type { SpliceForces, SpliceResult } from './splice-result.js';
 
@@ -93,7 +94,7 @@ function ofBolts(given: EndPlateCheck, forces: SpliceForces, rows: readonly RowR
     const v = Math.abs(forces.V) / (2 * splice.rows.length);
     const M = momentAtFlange(given, forces);
     const tensionRd = tensionResistance(bolt, gammaM2);
-    const pull = Math.max(...shares(rows.map(({ row }) => row)).map((share, i) => ratio(share * M, rows[i]!.tStub.resistance) * tensionRd));
+    const pull = Math.max(...shares(rows.map(({ row }) => row)).map((share, i) => quotient(share * M, rows[i]!.tStub.resistance) * tensionRd));
     const shearRd = shearResistance(bolt, gammaM2);
     const utilisation = combined(v, shearRd, pull, tensionRd);
     return {

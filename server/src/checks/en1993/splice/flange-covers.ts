@@ -1,9 +1,10 @@
 /** The flange covers of a splice: bolts in shear and bearing, net section, block tearing, buckling between bolts. */
+import { kN, step, type TermRow } from '../../steps.js';
+import { against, type NamedVerdict } from '../../verdict.js';
 import { bearingResistance, longJoint, shearResistance, type Distances } from '../bolts/bolt.js';
 import { blockTearing, grossResistance, netResistance, type PlateSteel } from '../bolts/plate-tension.js';
 import { imperfection, reduction } from '../buckling-curves.js';
 import { epsilon } from '../steel-member.js';
-import { against, kN, step, type NamedVerdict, type TermRow } from '../verdict.js';
 import type { CoverCheck, SplitForces } from './cover-check.js';
 
 /** Seen along the beam. */

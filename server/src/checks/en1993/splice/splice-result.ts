@@ -1,5 +1,5 @@
 /** What a splice's checks say together. */
-import { isProblem, type NamedVerdict, type Problem } from '../verdict.js';
+import { isProblem, type NamedVerdict, type Problem } from '../../verdict.js';
 
 export interface SpliceResult {
     /** Each part of the load path by name; the worst governs the check `splice`. */

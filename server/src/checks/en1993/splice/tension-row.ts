@@ -1,10 +1,10 @@
 /** What one row of bolts of an end plate can pull: T-stub, punching, beam web. EN 1993-1-8 6.2.4, Table 3.4, 6.2.6.8. */
 import { boltLength, type EndPlateSplice, type TensionRow } from '../../../analysis/splice.js';
 import type { Step } from '../../../results.js';
+import { kN, step, type TermRow } from '../../steps.js';
 import { punchingResistance, tensionResistance, type Bolt } from '../bolts/bolt.js';
 import { tStub, type TStubResistance } from '../bolts/t-stub.js';
 import type { SteelMember } from '../steel-member.js';
-import { kN, step, type TermRow } from '../verdict.js';
 
 export interface EndPlateCheck {
     readonly beam: SteelMember;

@@ -1,9 +1,10 @@
 /** The web covers of a splice: the group of bolts in double shear and bearing, bending with shear, block tearing. */
 import type { Step } from '../../../results.js';
+import { kN, kNm, quotient, step, type TermRow } from '../../steps.js';
+import { against, againstOne, worst, type NamedVerdict } from '../../verdict.js';
 import { bearingResistance, shearResistance, type Distances } from '../bolts/bolt.js';
 import { groupForces } from '../bolts/group.js';
 import { blockTearing } from '../bolts/plate-tension.js';
-import { against, againstOne, kN, kNm, ratio, step, worst, type NamedVerdict, type TermRow } from '../verdict.js';
 import type { CoverCheck, SplitForces } from './cover-check.js';
 
 type WebForces = SplitForces['web'];
@@ -56,10 +57,10 @@ function covers({ beam: { parameters }, bolt, splice: { web }, coverSteel: { fy,
     const net = Math.max(web.depth - holes, 0) * t;
     // Gross by 1.27 and net: "Steel Buildings in Europe", multi-storey part 5, 3.2.2.
     const shear = Math.min(web.depth * t * fy / (1.27 * Math.sqrt(3) * parameters.gammaM0), net * fu / (Math.sqrt(3) * parameters.gammaM2));
-    const share = ratio(Math.abs(V), shear);
+    const share = quotient(Math.abs(V), shear);
     const left = share > 0.5 ? Math.max(1 - (2 * share - 1) ** 2, 0) : 1;
     const bending = Math.max(2 * I / web.depth, 0) * fy / parameters.gammaM0;
-    const ofMoment = ratio(M, left * bending) + ratio(Math.abs(N), left * net * fy / parameters.gammaM0);
+    const ofMoment = quotient(M, left * bending) + quotient(Math.abs(N), left * net * fy / parameters.gammaM0);
     return {
         name: 'web covers',
         ...againstOne(Math.max(share, ofMoment), 'EN 1993-1-1 6.2.5, 6.2.6, 6.2.8', () => [

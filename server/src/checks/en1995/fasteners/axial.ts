@@ -1,6 +1,6 @@
 import type { Step } from '../../../results.js';
-import { problem, step, unsound, type Problem } from '../../en1993/verdict.js';
-import { newton } from './verify.js';
+import { newton, step } from '../../steps.js';
+import { problem, unsound, type Problem } from '../../verdict.js';
 
 /** What the head or nut of a bolt pulls on. Lengths mm, strengths MPa. */
 export type BoltEnd = WasherEnd | PlateEnd;

@@ -1,6 +1,7 @@
+import { newton, step, type TermRow } from '../../steps.js';
+import { problem, unsound, type Problem, type Verdict } from '../../verdict.js';
 import { designStep, designValue, unsoundFactors, type DesignFactors } from './design-value.js';
-import { problem, step, unsound, type Problem, type TermRow, type Verdict } from '../../en1993/verdict.js';
-import { newton, verifyForce } from './verify.js';
+import { verifyForce } from './verify.js';
 
 /** A group of bolts through a steel plate near the end of a timber. Lengths mm, strengths MPa. */
 export interface BlockShearInput {

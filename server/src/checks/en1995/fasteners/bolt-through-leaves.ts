@@ -1,6 +1,7 @@
 /** A bolt through any number of leaves, with a force of its own in every shear plane. */
 import type { Step } from '../../../results.js';
-import { isProblem, problem, step, unsound, type Problem, type Verdict } from '../../en1993/verdict.js';
+import { newton, step } from '../../steps.js';
+import { isProblem, problem, unsound, type Problem, type Verdict } from '../../verdict.js';
 import { designStep, designValue, unsoundFactors, type DesignFactors } from './design-value.js';
 import type { Fastener } from './fastener.js';
 import { magnitude, type Force } from './force.js';
@@ -9,7 +10,7 @@ import { badLeaf, leafSteps, sideOf, type Leaf } from './leaf.js';
 import { twoPlates, type Side } from './plane-reading.js';
 import { readingsOf, type LoadedPlane, type Reading } from './readings.js';
 import { planeCapacity, planeStrength, type PlaneCapacity } from './shear-plane.js';
-import { newton, verifyForce } from './verify.js';
+import { verifyForce } from './verify.js';
 import { yieldMomentStep } from './yield-moment.js';
 
 export interface BoltThroughLeaves {

@@ -1,6 +1,6 @@
 import type { Step } from '../../../results.js';
-import { step, unsound, type Problem } from '../../en1993/verdict.js';
-import { newton } from './verify.js';
+import { newton, step } from '../../steps.js';
+import { unsound, type Problem } from '../../verdict.js';
 
 /** What turns a characteristic resistance of a connection into its design value. */
 export interface DesignFactors {

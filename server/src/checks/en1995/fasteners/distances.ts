@@ -1,4 +1,4 @@
-import type { Problem } from '../../en1993/verdict.js';
+import type { Problem } from '../../verdict.js';
 import { badPattern, type DrilledBolt, type DrilledPattern, type Piece } from './drilled-pattern.js';
 import type { Force } from './force.js';
 import { loadedEdge, loadedEnd, spacingAcross, spacingAlong, unloadedEdge, unloadedEnd } from './spacing.js';

@@ -1,4 +1,4 @@
-import { problem, unsound, type Problem } from '../../en1993/verdict.js';
+import { problem, unsound, type Problem } from '../../verdict.js';
 import type { Force } from './force.js';
 
 /** Where a bolt goes through a piece: mm along from the piece's own reference, and up from its own. */

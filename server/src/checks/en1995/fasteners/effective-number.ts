@@ -1,6 +1,7 @@
 import type { Step } from '../../../results.js';
-import { isProblem, plain, step, unsound, type Problem, type TermRow, type Verdict } from '../../en1993/verdict.js';
-import { newton, verifyForce } from './verify.js';
+import { newton, plain, step, type TermRow } from '../../steps.js';
+import { isProblem, unsound, type Problem, type Verdict } from '../../verdict.js';
+import { verifyForce } from './verify.js';
 
 export interface RowInput {
     /** Bolts in one row along the grain. */

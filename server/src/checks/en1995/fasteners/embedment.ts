@@ -1,5 +1,6 @@
 import type { Step } from '../../../results.js';
-import { MPa, plain, problem, step, unsound, type Problem, type TermRow } from '../../en1993/verdict.js';
+import { MPa, plain, step, type TermRow } from '../../steps.js';
+import { problem, unsound, type Problem } from '../../verdict.js';
 
 export type Wood = 'softwood' | 'hardwood' | 'LVL';
 

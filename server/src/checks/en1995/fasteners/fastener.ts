@@ -1,21 +1,14 @@
 import { rootDiameter, type BoltGrade, type Thread } from '../../../catalog/bolts.js';
-import { bendingYieldMoment } from './yield-moment.js';
+import { bendingYieldMoment, type YieldMoment } from './yield-moment.js';
 
 /** A bolt or a threaded rod across the grain. Lengths mm, strengths MPa. */
-export interface Fastener {
+export interface Fastener extends YieldMoment {
     /** `M12 8.8 bolt`. */
     readonly name: string;
     /** Nominal diameter: holes, spacings, edge distances, washers. */
     readonly d: number;
-    /** Diameter that bears on the timber and bends: embedment, yield moment, slip. */
-    readonly d_ef: number;
     /** Tensile stress area, mm². */
     readonly As: number;
-    readonly fu_k: number;
-    /** Characteristic yield moment, N·mm, EN 1995-1-1 (8.30). */
-    readonly My_Rk: number;
-    /** What d_ef rests on. */
-    readonly diameterSource: string;
 }
 
 /** A bolt: EN 1995-1-1 8.5.1 takes the bolt's diameter, whether or not its thread stands in a shear plane. */

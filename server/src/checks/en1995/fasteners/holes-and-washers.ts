@@ -1,4 +1,4 @@
-import { unsound, type Problem } from '../../en1993/verdict.js';
+import { unsound, type Problem } from '../../verdict.js';
 
 /** What a size must be, and what it is, mm. */
 export interface SizeFinding {

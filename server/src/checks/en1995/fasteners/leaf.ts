@@ -1,5 +1,5 @@
 import type { Step } from '../../../results.js';
-import { problem, unsound, type Problem } from '../../en1993/verdict.js';
+import { problem, unsound, type Problem } from '../../verdict.js';
 import { embedmentAt, embedmentSteps, tooThick, type EmbedmentInput, type Wood } from './embedment.js';
 import type { Fastener } from './fastener.js';
 import { angleToGrain, type Force } from './force.js';

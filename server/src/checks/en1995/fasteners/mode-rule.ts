@@ -1,6 +1,6 @@
 import type { Step } from '../../../results.js';
-import { step, type TermRow } from '../../en1993/verdict.js';
-import { newton, termsIn } from './verify.js';
+import { newton, step, type TermRow } from '../../steps.js';
+import { termsIn } from './verify.js';
 
 /** The numbers of one shear plane. MPa, mm, N·mm, N. */
 export interface PlaneNumbers {

@@ -1,4 +1,4 @@
-import { problem, type Problem } from '../../en1993/verdict.js';
+import { problem, type Problem } from '../../verdict.js';
 import type { ModeRule, PlaneNumbers } from './mode-rule.js';
 import { centralPlate, thickOuterPlates, thickPlate, thinOuterPlates, thinPlate } from './steel-modes.js';
 import { doubleShear, innerShear, singleShear } from './timber-modes.js';

@@ -1,8 +1,8 @@
 import type { Step } from '../../../results.js';
-import { isProblem, step, unsound, type Problem } from '../../en1993/verdict.js';
+import { newton, step } from '../../steps.js';
+import { isProblem, unsound, type Problem } from '../../verdict.js';
 import { leastCapacity, modeOf, modeSteps, type Mode, type ModeRule, type PlaneNumbers } from './mode-rule.js';
 import { readingOf, type Dowel, type PlaneReading, type Side } from './plane-reading.js';
-import { newton } from './verify.js';
 
 export interface PlaneCapacity {
     /** Characteristic, N for one bolt and this plane. */

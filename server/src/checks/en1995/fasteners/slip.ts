@@ -1,5 +1,6 @@
 import type { Step } from '../../../results.js';
-import { problem, step, unsound, type Problem } from '../../en1993/verdict.js';
+import { step } from '../../steps.js';
+import { problem, unsound, type Problem } from '../../verdict.js';
 
 /** Mean density of a timber, kg/m³, or steel. */
 export type SlipSide = { readonly rho_mean: number } | 'steel';

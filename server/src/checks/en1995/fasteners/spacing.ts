@@ -1,4 +1,4 @@
-import { unsound, type Problem } from '../../en1993/verdict.js';
+import { unsound, type Problem } from '../../verdict.js';
 
 /** Least spacings and distances of bolts, mm. EN 1995-1-1 Table 8.4 and Figure 8.7 (from memory; a3,t with its 80 mm). */
 export interface LeastDistances {

@@ -1,7 +1,8 @@
-import { problem, step, unsound, type Problem, type Verdict } from '../../en1993/verdict.js';
+import { newton, step } from '../../steps.js';
+import { problem, unsound, type Problem, type Verdict } from '../../verdict.js';
 import { designStep, designValue, unsoundFactors, type DesignFactors } from './design-value.js';
 import type { Wood } from './embedment.js';
-import { newton, verifyForce } from './verify.js';
+import { verifyForce } from './verify.js';
 
 export interface SplittingInput {
     /** Breadth of the timber, mm; of a joint with timbers on either side, of the one that is checked. */

@@ -1,5 +1,6 @@
 import type { Step, Term } from '../../../results.js';
-import { kN, plain, ratio, step, type TermRow, type Verdict } from '../../en1993/verdict.js';
+import { kN, plain, quotient, step, type TermRow } from '../../steps.js';
+import type { Verdict } from '../../verdict.js';
 
 /** Force and resistance under the names they have in the clause. */
 export interface Comparison {
@@ -16,7 +17,7 @@ export interface Comparison {
 export function verifyForce(
     { demand, demandSymbol, capacity, capacitySymbol, clause }: Comparison, explain: () => readonly Step[]
 ): Verdict {
-    const utilisation = ratio(demand, capacity);
+    const utilisation = quotient(demand, capacity);
     return {
         utilisation, demand: kN(demand), capacity: kN(capacity), clause,
         explain: () => [...explain(), step('\\eta', `\\frac{${demandSymbol}}{${capacitySymbol}}`,
