@@ -40,7 +40,7 @@ export class Workbench {
         await this.page.locator('#status\\.editor\\.selection', { hasText: `Ln ${line}, Col ${column}` }).waitFor();
     }
 
-    /** Keys as a person presses them: nothing is completed or closed for the test that is not for a user. */
+    /** Keys as a person presses them: the editor completes and closes as it does for a user. */
     async type(text: string): Promise<void> {
         await this.page.keyboard.type(text, { delay: 20 });
     }
@@ -57,8 +57,11 @@ export class Workbench {
         return this.page.locator('.view-lines .view-line', { hasText: new RegExp(text.replaceAll(' ', '[\\s\u00a0]')) }).first();
     }
 
-    get squiggles(): Locator {
-        return this.page.locator('.squiggly-error');
+    /** How many marks of an error stand under the line that holds this text. */
+    async errorsUnder(text: string): Promise<number> {
+        const line = (await this.line(text).boundingBox())!;
+        const marks = await Promise.all((await this.page.locator('.squiggly-error').all()).map(mark => mark.boundingBox()));
+        return marks.filter(mark => mark !== null && mark.y >= line.y && mark.y < line.y + line.height).length;
     }
 
     get verdict(): Locator {
