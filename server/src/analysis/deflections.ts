@@ -61,9 +61,8 @@ function worstOf(combine: Combine, sags: Sags, rules: readonly Rule[], bow: Bow)
     for (const rule of rules) {
         for (const [side, sign, arch] of [['most', 1, bow], ['least', -1, level]] as const) {
             const peak = peakOf(sags, rule, side, sign, arch);
-            const value = Math.max(0, peak.height) * sign;
-            if (best && Math.abs(best.value) >= Math.abs(value)) continue;
-            best = { value, at: peak.x, span: sags.span, combination: combine(rule, peak.present) };
+            if (best && Math.abs(best.value) >= peak.height) continue;
+            best = { value: sign * peak.height, at: peak.x, span: sags.span, combination: combine(rule, peak.present) };
         }
     }
     return best ? [best] : [];
@@ -71,25 +70,25 @@ function worstOf(combine: Combine, sags: Sags, rules: readonly Rule[], bow: Bow)
 
 interface Peak { readonly height: number; readonly x: number; readonly present: Uint8Array }
 
-/** The greatest of `sign` times the sag within the span itself. */
+/** The greatest of `sign` times the sag within the span itself: every local peak is solved, its loads placed as at its station. */
 function peakOf(sags: Sags, rule: Rule, side: 'most' | 'least', sign: 1 | -1, bow: Bow): Peak {
     const { span, places, w, permanent, cases } = sags;
     const room = roomFor(rule);
-    let best = { height: -Infinity, s: -1 };
-    for (let s = 0; s < places.length; s++) {
-        const { x } = places[s]!;
-        if (x < span.from || x > span.to) continue;
-        const present = extremes(rule, w, s * cases, room)[side];
-        const height = sign * (combined(rule, present, permanent[s]!, w, s * cases) - bow(x).w);
-        if (height > best.height) best = { height, s };
-    }
-    // Placed as for the best station, whose neighbours then show on which side the peak lies.
-    const present = extremes(rule, w, best.s * cases)[side];
-    const shape = sags.shapeOf(rule, present);
-    const found = peakBetween(places, best.s, (place) => {
-        const { w: sag, slope } = shape(place);
-        const raised = bow(place.x);
-        return { height: sign * (sag - raised.w), slope: slope - raised.slope };
+    const heights = places.map(({ x }, s) => {
+        if (x < span.from || x > span.to) return -Infinity;
+        return sign * (combined(rule, extremes(rule, w, s * cases, room)[side], permanent[s]!, w, s * cases) - bow(x).w);
     });
-    return found.height > best.height ? { ...found, present } : { height: best.height, x: places[best.s]!.x, present };
+    let best: Peak = { height: 0, x: span.from, present: new Uint8Array(rule.variable.length) };
+    heights.forEach((height, s) => {
+        if (height <= 0 || height < (heights[s - 1] ?? 0) || height < (heights[s + 1] ?? 0)) return;
+        const present = extremes(rule, w, s * cases)[side];
+        const shape = sags.shapeOf(rule, present);
+        const found = peakBetween(places, s, (place) => {
+            const { w: sag, slope } = shape(place);
+            const raised = bow(place.x);
+            return { height: sign * (sag - raised.w), slope: slope - raised.slope };
+        });
+        if (found.height > best.height) best = { ...found, present };
+    });
+    return best;
 }

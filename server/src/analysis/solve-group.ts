@@ -12,7 +12,7 @@ import type { Problem } from './problems.js';
 import { crossingActions, supportActions } from './reactions.js';
 import { factorise } from './solver/system.js';
 import { deflectionSpansOf, spansOf, tolerance } from './spans.js';
-import { envelope, gridOf, jumpsOf, merge, peaksOf, permanentSum, stationsOf } from './stations.js';
+import { envelope, gridOf, jumpsOf, merge, peaksOf, permanentSum, stationsOf, withoutTwins } from './stations.js';
 import { unitCases, weightPerLength, type UnitCases } from './unit-cases.js';
 import { solveUnitCases, type UnitSolutions } from './unit-solutions.js';
 
@@ -66,12 +66,12 @@ function memberActions({ mesh, units, solutions, scales, group, parameters }: So
     const { piece } = pieceMesh;
     const { member, elastic } = piece;
     const forced = parts.filter((part) => part.piece === index).flatMap((part) => part.points.map(({ node }) => node));
-    const grid = gridOf(pieceMesh, jumpsOf(pieceMesh, forced));
+    const grid = gridOf(pieceMesh);
     const coarse = effectsAt(index, grid, solutions.ofCases, scales);
     const relevant = relevance(coarse, parts, index);
     const combine = combiner(cases, relevant);
     const rules = ultimateRules(cases, relevant, parameters, group.equation);
-    const places = merge(grid, peaksOf(coarse, permanentSum(coarse, cases), rules), tolerance(member));
+    const places = merge(withoutTwins(pieceMesh, grid, jumpsOf(pieceMesh, forced)), peaksOf(coarse, permanentSum(coarse, cases), rules), 1e-3 * tolerance(member));
     const effects = effectsAt(index, places, solutions.ofCases, scales);
     const stations = stationsOf(pieceMesh, effects, permanentSum(effects, cases), rules, combine);
 

@@ -8,15 +8,17 @@ import { combined, corners, extremes, placementKey, roomFor } from './placement.
 /** Parts an element is looked at in: even, so that its middle is a station. */
 const partsOfElement = 10;
 
-/** Both ends of every element and nine places between; where nothing jumps at a node, its left side speaks for both. */
-export function gridOf({ elements }: PieceMesh, jumps: (node: number) => boolean): Place[] {
-    return elements.flatMap(({ length, x, node }, element) => {
-        const places = Array.from({ length: partsOfElement + 1 }, (_, i): Place => {
-            const into = (length * i) / partsOfElement;
-            return { element, into, x: x + into };
-        });
-        return node > 0 && !jumps(node) ? places.slice(1) : places;
-    });
+/** Both ends of every element and nine places between. */
+export function gridOf({ elements, nodes }: PieceMesh): Place[] {
+    return elements.flatMap(({ length, x, node }, element) => Array.from({ length: partsOfElement + 1 }, (_, i): Place => {
+        const into = (length * i) / partsOfElement;
+        return { element, into, x: i < partsOfElement ? x + into : nodes[node + 1]!.x };
+    }));
+}
+
+/** Where nothing jumps at a node its left side speaks for both. */
+export function withoutTwins({ elements }: PieceMesh, grid: readonly Place[], jumps: (node: number) => boolean): Place[] {
+    return grid.filter(({ element, into }) => into > 0 || element === 0 || jumps(elements[element]!.node));
 }
 
 /** Whether a section, a force or a support makes a diagram jump at a node; `forced` are those with point loads. */
@@ -25,38 +27,43 @@ export function jumpsOf({ elements, supportNodes, bearerNodes }: PieceMesh, forc
     return (node) => held.has(node) || elements[node - 1]?.segment !== elements[node]?.segment;
 }
 
-/** Places between grid places where V passes zero in a state that is extreme in M: the peak of its moment. */
+/** Places between grid places where V passes zero in a state that is extreme in M beside them: the peak of its moment. */
 export function peaksOf(effects: Effects, permanent: Effects, rules: readonly Rule[]): Place[] {
     const { places, cases, M, V } = effects;
     const peaks: Place[] = [];
     for (const rule of rules) {
         const room = roomFor(rule);
-        for (let s = 0; s + 1 < places.length; s++) {
-            const [a, b] = [places[s]!, places[s + 1]!];
-            if (a.element !== b.element) continue;
+        const search = (s: number, present: Uint8Array): void => {
+            const [a, b] = [places[s], places[s + 1]];
+            if (!a || !b || a.element !== b.element) return;
+            const left = combined(rule, present, permanent.V[s]!, V, s * cases);
+            const right = combined(rule, present, permanent.V[s + 1]!, V, (s + 1) * cases);
+            if (left * right >= 0) return;
+            const into = a.into + ((b.into - a.into) * left) / (left - right);
+            peaks.push({ element: a.element, into, x: a.x - a.into + into });
+        };
+        for (let s = 0; s < places.length; s++) {
             const { most, least } = extremes(rule, M, s * cases, room);
             for (const present of [most, least]) {
-                const left = combined(rule, present, permanent.V[s]!, V, s * cases);
-                const right = combined(rule, present, permanent.V[s + 1]!, V, (s + 1) * cases);
-                if (left * right >= 0) continue;
-                const into = a.into + ((b.into - a.into) * left) / (left - right);
-                peaks.push({ element: a.element, into, x: a.x - a.into + into });
+                search(s - 1, present);
+                search(s, present);
             }
         }
     }
     return peaks;
 }
 
-/** In order along the member; of places nearer to each other than `gap` within an element one is kept. */
+/** In order along the member: the whole grid, and the peaks that are not within `gap` of it or of each other. */
 export function merge(grid: readonly Place[], peaks: readonly Place[], gap: number): Place[] {
+    const fixed = new Set(grid);
     const all = [...grid, ...peaks].sort((a, b) => a.element - b.element || a.into - b.into);
     const kept: Place[] = [];
-    const fixed = new Set(grid);
     for (const one of all) {
         const last = kept.at(-1);
-        const close = last && last.element === one.element && one.into - last.into < gap;
-        if (!close) kept.push(one);
-        else if (fixed.has(one)) kept[kept.length - 1] = one;
+        const close = last?.element === one.element && one.into - last.into < gap;
+        if (close && !fixed.has(one)) continue;
+        if (close && !fixed.has(last)) kept.pop();
+        kept.push(one);
     }
     return kept;
 }
