@@ -164,6 +164,18 @@ describe('stations and names', () => {
         expect(supports[0]!.horizontal!.max).toBeCloseTo(-supports[1]!.horizontal!.max, 6);
         expect(Math.abs(supports[0]!.horizontal!.max)).toBeGreaterThan(100);
     });
+    test('a pin over a crossing or a spring does not prop it', () => {
+        const under: MemberSketch = { name: 'under', length: 3000, supports: [{ at: 0 }, { at: 3000 }] };
+        const over = (pin: MemberSketch['supports']): MemberSketch => ({ name: 'over', length: 3000, supports: [{ at: 0 }, ...pin] });
+        const solved = (pin: MemberSketch['supports']): MemberActions[] => [...solve(model([
+            member(over([{ at: 3000, kind: 'member', on: 'under', onCarrierAt: 1500 }, ...pin])), member(under)
+        ], [{ q: 1 }]), properties, unfactored).members];
+        const [plain, pinned] = [solved([]), solved([{ at: 3000, kind: 'pinned' }])];
+        expect(pinned[1]!.crossings[0]!.design.max).toBeCloseTo(1500, 6);
+        expect(pinned[1]!.supports[0]!.design.max).toBeCloseTo(plain[1]!.supports[0]!.design.max, 6);
+        const sprung = single(over([{ at: 3000, kind: 'spring', k: 100 }, { at: 3000, kind: 'pinned' }]), [{ q: 1 }], properties, unfactored);
+        expect(sprung.supports.map(({ kind, design }) => [kind, Math.round(design.max)])).toEqual([['wall', 1500], ['spring', 1500]]);
+    });
     test('a column that is bent and squeezed by different loads has every corner of N and M among its states', () => {
         const { stations } = single({ kind: 'post', length: 3000, supports: [{ at: 0 }, { at: 3000 }], losses: [{ from: 1000, to: 2000, top: 40 }] }, [
             { name: 'floor', F: 20000, at: 3000, action: imposed('A') }, { name: 'wind', q: 1, action: { kind: 'wind' } }, { name: 'lift', q: -1, action: { kind: 'wind' } }

@@ -53,6 +53,8 @@ export interface Segment {
     readonly shiftUp: number;
     readonly shiftRight: number;
     readonly weakened: boolean;
+    /** From 1, of a member of leaves: b is then this leaf's breadth. */
+    readonly leaf?: number;
 }
 
 export interface Station {
@@ -66,6 +68,8 @@ export interface Station {
      * The worst of any check over its own kmod is among them.
      */
     readonly states: readonly ActionState[];
+    /** From 1, of a member of leaves. */
+    readonly leaf?: number;
 }
 
 export interface Range { readonly min: number; readonly max: number }
@@ -118,6 +122,44 @@ export interface Deflection {
     readonly combination: Combination;
 }
 
+/** One leaf of a built-up member: its pieces between ends and butts, and what it takes. */
+export interface LeafActions {
+    readonly leaf: number;
+    readonly pieces: readonly { readonly from: number; readonly to: number }[];
+    readonly diagrams: Diagrams;
+    readonly moment: Range;
+    readonly shear: Range;
+}
+
+/** What one bolt carries in the plane between leaf `plane` and leaf `plane + 1`. */
+export interface BoltActions {
+    /** Index of the bolt row in the section, and of the place in that row. */
+    readonly row: number;
+    readonly place: number;
+    readonly x: number;
+    /** Above the axis. */
+    readonly height: number;
+    readonly plane: number;
+    /** Force on the left leaf of the plane: along the grain and upwards. */
+    readonly states: readonly { readonly combination: Combination; readonly along: number; readonly across: number }[];
+}
+
+/** What a hanger carries, tension positive. */
+export interface HangerActions {
+    readonly hanger: string;
+    readonly stage: string | null;
+    readonly states: readonly { readonly combination: Combination; readonly N: number }[];
+    /** In some combination it would push: it hangs slack then. */
+    readonly slack: boolean;
+}
+
+export interface PropActions {
+    readonly member: string;
+    readonly at: number;
+    readonly stage: string;
+    readonly states: readonly { readonly combination: Combination; readonly R: number }[];
+}
+
 export interface MemberActions {
     readonly member: string;
     readonly stage: string | null;
@@ -137,12 +179,19 @@ export interface MemberActions {
     readonly total: readonly Deflection[];
     /** Self weight of the whole member, N. */
     readonly weight: number;
+    /** Of a member of leaves; its `stations` and `segments` are then the leaves'. */
+    readonly leaves?: readonly LeafActions[];
+    readonly bolts?: readonly BoltActions[];
+    /** Of a member of leaves: what it is worth in unbroken leaves, by its greatest deflection. */
+    readonly stiffnessRatio?: number;
 }
 
 export interface Actions {
     /** All groups' cases, one group after the other. */
     readonly cases: readonly UnitCase[];
     readonly members: readonly MemberActions[];
+    readonly hangers?: readonly HangerActions[];
+    readonly props?: readonly PropActions[];
     /** Mechanisms, missing supports and the like: the members named here have no actions. */
     readonly findings: readonly Finding[];
 }

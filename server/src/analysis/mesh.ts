@@ -147,24 +147,30 @@ function elementsOf({ member, segments, elastic }: Piece, nodes: readonly Node[]
 function hold({ piece: { member }, nodes, supportNodes, bearerNodes }: PieceMesh, held: Uint8Array): Block[] {
     const springs: Block[] = [];
     const post = member.kind === 'post';
-    const pinned = member.supports.some(({ kind }) => kind === 'pinned' || kind === 'fixed');
+    const pinned = member.supports.some((support) => !isBearing(support));
     const first = Math.min(...supportNodes);
     member.supports.forEach((support, i) => {
         const { kind, stiffness } = support;
         const { u, v, r } = nodes[supportNodes[i]!]!;
-        const whole = kind === 'pinned' || kind === 'fixed';
+        const whole = !isBearing(support);
         if (whole || post || (supportNodes[i] === first && !pinned)) held[u] = 1;
         if (kind === 'fixed') held[r] = 1;
         if (!carries(member, support)) return;
-        if (whole || kind === 'wall') held[v] = 1;
+        // A pin where something else bears holds along the member; what bears there bears as before.
+        const bears = whole && member.supports.some((other, j) => supportNodes[j] === supportNodes[i] && isBearing(other));
+        if (kind === 'wall' || (whole && !bears)) held[v] = 1;
         if (kind === 'spring') springs.push(springBlock(stiffness?.value ?? 0, v));
     });
     if (post) for (const node of bearerNodes) held[nodes[node]!.u] = 1;
     return springs;
 }
 
+export function isBearing({ kind }: Support): boolean {
+    return kind !== 'pinned' && kind !== 'fixed';
+}
+
 /** Whether a support takes vertical load: all of a beam's, the lowest of a post's, and what is pinned or fixed. */
 export function carries(member: Member, support: Support): boolean {
-    if (member.kind === 'beam' || support.kind === 'pinned' || support.kind === 'fixed') return true;
+    if (member.kind === 'beam' || !isBearing(support)) return true;
     return member.supports.every(({ at }) => support.at.value <= at.value);
 }

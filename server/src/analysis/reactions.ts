@@ -4,7 +4,7 @@ import type { Parameters } from '../catalog/parameters.js';
 import type { Range, SupportActions, UnitCase } from './actions.js';
 import { equilibriumRules, type Combine, type Relevant, type Rule } from './combinations.js';
 import type { Scale } from './effects.js';
-import { carries, type Mesh } from './mesh.js';
+import { carries, isBearing, type Mesh } from './mesh.js';
 import { combined, extremes } from './placement.js';
 import type { Part } from './unit-cases.js';
 import type { UnitSolution, UnitSolutions } from './unit-solutions.js';
@@ -54,7 +54,7 @@ export function supportActions(context: ReactionContext, piece: number): Support
     const { member } = context.mesh.pieces[piece]!.piece;
     return member.supports.flatMap((support) => {
         const together = companions(context.mesh, piece, support);
-        if ((support.kind === 'pinned' || support.kind === 'fixed') && together[0] !== support) return [];
+        if (!isBearing(support) && together[0] !== support) return [];
         return [reaction(context, piece, support, support.on)];
     });
 }
@@ -71,10 +71,9 @@ export function crossingActions(context: ReactionContext, piece: number): Suppor
 function companions(mesh: Mesh, piece: number, support: Support): Support[] {
     const { supportNodes, piece: { member } } = mesh.pieces[piece]!;
     const node = nodeOf(mesh, piece, support);
-    const bare = ({ kind }: Support): number => (kind === 'pinned' || kind === 'fixed' ? 1 : 0);
     return member.supports
         .filter((other, i) => supportNodes[i] === node && carries(member, other))
-        .sort((a, b) => bare(a) - bare(b));
+        .sort((a, b) => Number(isBearing(b)) - Number(isBearing(a)));
 }
 
 function reaction(context: ReactionContext, piece: number, support: Support, name: string): SupportActions {

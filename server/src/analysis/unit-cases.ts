@@ -83,7 +83,7 @@ function partOn(mesh: PieceMesh, load: Load, stretch: Stretch): Loading {
 
 /** A point where two stretches meet is the left one's. */
 function holds(member: Member, { from, to }: Stretch, at: number): boolean {
-    return (from <= 0 ? at >= from : at > from) && (to >= member.length.value ? true : at <= to);
+    return (from <= 0 || at > from) && (to >= member.length.value || at <= to);
 }
 
 /** From node to node, the whole of it kept; one too short for that stands on its node. */
