@@ -2,7 +2,9 @@ import type { Verdict } from '../../server/src/checks/verdict.js';
 import { rolledSection } from '../../server/src/catalog/rolled-sections.js';
 import type { SteelSection } from '../../server/src/catalog/section-geometry.js';
 import { steelStrength } from '../../server/src/catalog/steel.js';
-import { recommendedSteelParameters, type SteelMember, type SteelParameters } from '../../server/src/checks/en1993/steel-member.js';
+import { createParameters } from '../../server/src/catalog/parameters.js';
+import type { SteelParameters } from '../../server/src/catalog/steel-parameters.js';
+import type { SteelMember } from '../../server/src/checks/en1993/steel-member.js';
 
 export { sound as good } from '../fasteners/sound.js';
 
@@ -16,7 +18,7 @@ export function sectionOf(name: string): SteelSection {
 
 export function memberOf(name: string, grade = 'S235', parameters: Partial<SteelParameters> = {}): SteelMember {
     const section = sectionOf(name);
-    return { section, steel: steelStrength(grade, Math.max(section.tf, section.tw))!, parameters: { ...recommendedSteelParameters, ...parameters } };
+    return { section, steel: steelStrength(grade, Math.max(section.tf, section.tw))!, parameters: { ...createParameters([]).parameters.steel, ...parameters } };
 }
 
 /** The result of the explained line with that symbol. */

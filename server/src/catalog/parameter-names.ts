@@ -5,6 +5,7 @@ import { kcrDefault } from './tables/member-factors.js';
 import { loadFactors } from './tables/load-factors.js';
 import { materialFactors } from './tables/material-factors.js';
 import { psiTable } from './tables/psi.js';
+import { steelFactors } from './tables/steel-factors.js';
 
 export interface ParameterDefault {
     readonly name: string;
@@ -24,6 +25,7 @@ export const parameterDefaults: ReadonlyMap<string, ParameterDefault> = new Map(
     ...Object.entries(psiTable).flatMap(([action, { psi, origin }]) =>
         psi.map((value, i) => plain(0, 1, { name: `psi${i} ${action}`, value, origin }))),
     plain(0.1, 1, kcrDefault),
+    ...Object.values(steelFactors).map(({ least, most, ...entry }) => plain(least, most, entry)),
     ...Object.values(deflectionLimits).map(entry => plain(1, 10_000, entry)),
     { ...plain(0.1, 10, vibrationLimits.a), dimension: flexibility },
     plain(1, 1000, vibrationLimits.b)

@@ -6,6 +6,7 @@ import type { Duration, Finding, ValueOverride } from '../../../language/src/mod
 import type { ParameterUse } from '../results.js';
 import { parameterDefaults } from './parameter-names.js';
 import { settledValues } from './parameter-values.js';
+import { steelParameters, type SteelParameters } from './steel-parameters.js';
 import { kdefOrigin, kdefTable } from './tables/kdef.js';
 import { kmodOrigin, kmodTable } from './tables/kmod.js';
 
@@ -25,6 +26,8 @@ export interface Parameters {
     /** ψ0, ψ1, ψ2 by action name: `imposed A`, `snow`, `wind`, `construction`. */
     readonly psi: (action: string) => readonly [number, number, number];
     readonly kcr: number;
+    /** EN 1993. */
+    readonly steel: SteelParameters;
     /** Span over limit: 300 means L/300. An overhang is measured against twice its length. */
     readonly instantLimit: number;
     readonly finalLimit: number;
@@ -68,6 +71,7 @@ export function createParameters(overrides: readonly ValueOverride[]): { readonl
         kdef: (_product, serviceClass) => use(`k_def service class ${serviceClass}`, kdefTable[serviceClass], kdefOrigin),
         psi: action => [named(`psi0 ${action}`), named(`psi1 ${action}`), named(`psi2 ${action}`)],
         get kcr() { return named('k_cr'); },
+        steel: steelParameters(named),
         get instantLimit() { return named('limit instant'); },
         get finalLimit() { return named('limit final'); },
         get vibrationA() { return named('vibration a'); },
