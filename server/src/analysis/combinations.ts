@@ -50,7 +50,10 @@ export function characteristicRules(cases: readonly UnitCase[], relevant: Releva
     return leadingEach(cases, relevant, 'characteristic', (unit, leads) => (leads ? 1 : unit.psi[0]));
 }
 
-/** EN 1990 6.5.3 (6.16b), with creep: everything times 1 + kdef, EN 1995-1-1 2.2.3 (from memory of its 2.3.2.2). */
+/**
+ * EN 1990 6.5.3 (6.16b), with creep: everything times 1 + kdef of the member, EN 1995-1-1 2.2.3(3) and (4) (from memory).
+ * That is exact where all members of a group creep alike, as solid timber and glulam of one service class do (Table 3.2).
+ */
 export function quasiPermanentRules(cases: readonly UnitCase[], relevant: Relevant, kdef: number): Rule[] {
     const plain = rule('quasi-permanent', 1, variableOf(cases, relevant), (unit) => unit.psi[2]);
     return [{ ...plain, permanent: 1 + kdef, factors: plain.factors.map((factor) => factor * (1 + kdef)) }];

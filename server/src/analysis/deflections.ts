@@ -1,20 +1,13 @@
 /** Sags of a member below the chords of its spans: envelopes for the diagrams, and the greatest of each span. */
-import type { Deflection, DiagramPoint, Span, UnitCase } from './actions.js';
+import type { Deflection, DiagramPoint, Span } from './actions.js';
 import type { Combine, Rule } from './combinations.js';
 import { bowOf, level, type Bow } from './camber.js';
-import type { Place, Scale } from './effects.js';
-import type { PieceMesh } from './mesh.js';
+import type { Place } from './effects.js';
 import { combined, extremes, roomFor } from './placement.js';
 import { peakBetween } from './peak.js';
-import { sagsOf, type Sags } from './sags.js';
-import type { UnitSolution } from './unit-solutions.js';
+import { sagsOf, type SagContext, type Sags } from './sags.js';
 
-export interface DeflectionContext {
-    readonly mesh: PieceMesh;
-    readonly index: number;
-    readonly cases: readonly UnitCase[];
-    readonly solutions: readonly UnitSolution[];
-    readonly scales: readonly Scale[];
+export interface DeflectionContext extends SagContext {
     readonly places: readonly Place[];
     readonly spans: readonly Span[];
     readonly combine: Combine;

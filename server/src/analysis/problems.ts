@@ -29,7 +29,7 @@ function isSize(value: number | undefined): value is number {
 export function sizeProblems(member: Member): Problem[] {
     const { section } = member;
     if (section.shape !== 'rectangle') {
-        return [noResults(member, 'not-computed', `its section (${section.designation}) is not computed by this version`, section.source, 'warning')];
+        return [noResults(member, 'not-computed', `a section of this kind (${section.shape}) is not computed by this version`, section.source, 'warning')];
     }
     const sizes: [string, Given][] = [['length', member.length], ['breadth', section.breadth], ['depth', section.depth]];
     const problems = sizes.filter(([, { value }]) => !isSize(value)).map(([what, { source }]) =>

@@ -1,11 +1,20 @@
 /** Displacement normal to a member's axis, downwards from the chord of a span. */
-import type { Span } from './actions.js';
+import type { Span, UnitCase } from './actions.js';
 import type { Rule } from './combinations.js';
-import type { DeflectionContext } from './deflections.js';
-import { shapeAt, placeAt, type Place } from './effects.js';
+import { placeAt, shapeAt, type Place, type Scale } from './effects.js';
 import type { ElementState } from './element.js';
 import type { PieceMesh } from './mesh.js';
 import { rootOf } from './spans.js';
+import type { UnitSolution } from './unit-solutions.js';
+
+/** A member and the solutions of its group. */
+export interface SagContext {
+    readonly mesh: PieceMesh;
+    readonly index: number;
+    readonly cases: readonly UnitCase[];
+    readonly solutions: readonly UnitSolution[];
+    readonly scales: readonly Scale[];
+}
 
 /** Unit sags along one span, mm. */
 export interface Sags {
@@ -20,7 +29,7 @@ export interface Sags {
     readonly shapeOf: (rule: Rule, present: Uint8Array) => (place: Place) => { readonly w: number; readonly slope: number };
 }
 
-export function sagsOf(context: DeflectionContext, span: Span, places: readonly Place[]): Sags {
+export function sagsOf(context: SagContext, span: Span, places: readonly Place[]): Sags {
     const { mesh, index, cases, solutions, scales } = context;
     const states = solutions.map((solution) => solution.states[index]!);
     const from = span.overhang ? rootOf(mesh.piece.member, span) : span.from;
