@@ -124,14 +124,7 @@ export interface RectangularSection {
     readonly depth: Given;
 }
 
-/** A section that is parsed and named, but not computed by this version. */
-export interface OtherSection {
-    readonly shape: 'plies' | 'flitch' | 'rolled';
-    readonly designation: string;
-    readonly source: SourceRef;
-}
-
-export type Section = RectangularSection | OtherSection;
+export type Section = RectangularSection | PliesSection | FlitchSection | RolledSection;
 
 export type SupportKind = 'wall' | 'member' | 'spring' | 'pinned' | 'fixed';
 
@@ -150,6 +143,8 @@ export interface Support {
     readonly stationOnCarrier?: Given;
     /** Distance from the edge of the bearing to the nearest end of the wall or opening. */
     readonly fromWallEnd?: Given;
+    /** The leaves that bear here; every one where it is absent. */
+    readonly leaves?: readonly number[];
     readonly source: SourceRef;
 }
 
@@ -200,6 +195,8 @@ export interface Member {
     readonly supports: readonly Support[];
     readonly losses: readonly Loss[];
     readonly notches: readonly Notch[];
+    readonly holes: readonly Hole[];
+    readonly splices: readonly Splice[];
     /** Spacing of lateral restraints to the compression edge. */
     readonly restraint?: Given;
     readonly precamber?: Given;
@@ -227,6 +224,8 @@ export interface Load {
     readonly name: string;
     readonly action: Action;
     readonly member: string;
+    /** The one leaf of a built-up member that carries it; by breadth on all where it is absent. */
+    readonly leaf?: number;
     /** The amount as written (N, N/mm or N/mm²; a mass already times g), downwards positive. */
     readonly amount: Given;
     /** Width that an area load is collected from. */
@@ -360,7 +359,8 @@ export interface BoltGroup {
 
 export interface Splice {
     readonly at: Given;
-    readonly plates: readonly (PlatePart & { readonly where: 'end' | 'cover' | 'web' | 'flange' })[];
+    /** An end plate may leave out its length: it is as long as the section is deep. */
+    readonly plates: readonly (Omit<PlatePart, 'length'> & { readonly length?: Given; readonly where: 'end' | 'cover' | 'web' | 'flange' })[];
     readonly bolts: readonly BoltGroup[];
     readonly source: SourceRef;
 }
@@ -390,7 +390,7 @@ export type StageStep =
     | { readonly kind: 'release'; readonly members: readonly string[] | 'all'; readonly source: SourceRef }
     | { readonly kind: 'remove'; readonly elements: readonly string[]; readonly source: SourceRef };
 
-/** Stages run in the order of writing; what no stage names is there from the first. */
+/** Stages run in the order of writing; what no stage adds is there from the first. */
 export interface Stage {
     readonly name: string;
     readonly title?: string;
@@ -410,12 +410,16 @@ export interface NotComputed {
 
 export interface Model {
     readonly file: string;
+    /** This file, and those that it includes. */
+    readonly files: readonly string[];
     readonly job: Job;
     readonly values: readonly ValueOverride[];
     readonly materials: readonly Material[];
     readonly walls: readonly Wall[];
     readonly members: readonly Member[];
     readonly loads: readonly Load[];
+    readonly hangers: readonly Hanger[];
+    readonly stages: readonly Stage[];
     readonly requirements: readonly Requirement[];
     readonly survey?: { readonly items: readonly SurveyItem[]; readonly source: SourceRef };
     readonly access?: Access;

@@ -125,7 +125,7 @@ function missingMembers(evaluation: Evaluation, members: readonly MemberResult[]
 
 function reasonWhyMissing(member: Member, findings: readonly Finding[], model: Model): string {
     if (member.section.shape !== 'rectangle') {
-        return `${member.section.designation} is not computed by this version`;
+        return `its section (${member.section.shape}) is not computed by this version`;
     }
     const material = model.materials.find(candidate => candidate.name === member.material);
     if (material && material.kind !== 'timber') {

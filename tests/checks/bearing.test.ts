@@ -102,7 +102,7 @@ describe('contacts of a member', () => {
         expect(contactsOf(head)[0]).toMatchObject({ length: 120, width: 60, angle: 0 });
     });
     it('are as given on a member of unknown shape', () => {
-        const steel = { ...carried, name: 'S1', section: { shape: 'rolled', designation: 'H', source: carried.source } } as const;
+        const steel = { ...carried, name: 'S1', section: { shape: 'rolled', designation: 'H', given: { ...carried.length, value: 'H' }, source: carried.source } } as const;
         const onSteel = joist({ members: [steel] }, { supports: [support('S1', 2000, 150, [5000], { kind: 'member' })] });
         expect(contactsOf(onSteel)[0]).toMatchObject({ length: 150, width: 75 });
     });

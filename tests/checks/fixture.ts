@@ -83,7 +83,7 @@ export function beam({ b, h, length, strength = strengthOf('C24'), member, job, 
         member: {
             name: 'J1', kind: 'beam', slope: 0, material: strength.name,
             section: { shape: 'rectangle', breadth: given(b), depth: given(h) },
-            length: given(length), supports: memberActions.supports.map(asModelSupport), losses: [], notches: [],
+            length: given(length), supports: memberActions.supports.map(asModelSupport), losses: [], notches: [], holes: [], splices: [],
             selfWeight: true, systemStrength: false, source, nameSource: source, ...member
         },
         job: { title: 'test', basis: 'EN1995', serviceClass: 1, serviceClassStated: true, combinations: '6.10', source, ...job },

@@ -131,7 +131,7 @@ describe('what cannot be computed', () => {
     });
     it('is of a section that is no rectangle: fails', () => {
         const context = beam({
-            b: 50, h: 200, length: 4000, member: { section: { shape: 'rolled', designation: 'H', source } },
+            b: 50, h: 200, length: 4000, member: { section: { shape: 'rolled', designation: 'H', given: { value: 'H', evidence: { word: 'assumed', stated: false }, source, path: 'J1.section' }, source } },
             states: [[2000, state({ M: 1e6, V: 100 })]]
         });
         expect(runChecks(context, memberChecks).results.find(({ check }) => check === 'stability')?.pass).toBe(false);

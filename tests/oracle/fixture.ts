@@ -49,6 +49,7 @@ export function member(sketch: MemberSketch): Member {
         notches: (sketch.notches ?? []).map(({ face, from, to, depth }): Notch => ({
             face, from: given(from), to: given(to), depth: given(depth), taper: given(0), source
         })),
+        holes: [], splices: [],
         precamber: sketch.precamber === undefined ? undefined : given(sketch.precamber),
         selfWeight: sketch.selfWeight ?? false,
         systemStrength: false,
@@ -98,11 +99,11 @@ export function load(sketch: LoadSketch, of: Member): Load {
 export function model(members: readonly Member[], loads: readonly LoadSketch[], equation: Job['combinations'] = '6.10'): Model {
     const byName = new Map(members.map((one) => [one.name, one]));
     return {
-        file: 'fixture.padstone',
+        file: 'fixture.padstone', files: ['fixture.padstone'],
         job: { title: 'fixture', basis: 'EN1995', serviceClass: 2, serviceClassStated: true, combinations: equation, source },
         values: [], materials: [], walls: [], members,
         loads: loads.map((sketch) => load(sketch, byName.get(sketch.on ?? members[0]!.name)!)),
-        requirements: [], notComputed: [], inputs: []
+        hangers: [], stages: [], requirements: [], notComputed: [], inputs: []
     };
 }
 

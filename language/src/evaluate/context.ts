@@ -14,6 +14,8 @@ export interface Details {
 export interface Context {
     readonly file: string;
     readonly names: Names;
+    /** By a detail's parameter, the thread that its use gives. */
+    readonly threads: ReadonlyMap<string, string>;
     readonly findings: Finding[];
     /** By what they are called. */
     readonly notComputed: Map<string, NotComputed>;
@@ -29,7 +31,7 @@ export interface Context {
 }
 
 export function newContext(file: string, names: Names): Context {
-    return { file, names, findings: [], notComputed: new Map(), inputs: [], paths: new Set(), values: new Map(), pending: [], failures: 0 };
+    return { file, names, threads: new Map(), findings: [], notComputed: new Map(), inputs: [], paths: new Set(), values: new Map(), pending: [], failures: 0 };
 }
 
 export function source(context: Context, node: AstNode, property?: string): SourceRef {
@@ -60,11 +62,4 @@ export function attempt<T>(context: Context, action: () => T): { readonly value:
     const before = context.failures;
     const value = action();
     return { value, sound: context.failures === before };
-}
-
-/** Names a thing once, however often it is said. */
-export function notComputed(context: Context, what: string, why: string, members: readonly string[], at: SourceRef): void {
-    if (!context.notComputed.has(what)) {
-        context.notComputed.set(what, { what, why, members: [...new Set(members)], source: at });
-    }
 }

@@ -11,7 +11,7 @@ import { evaluateLoad } from './loads.js';
 import { evaluateMaterial, evaluateWall } from './materials.js';
 import { evaluateMember } from './members.js';
 import { collectNames, reportDuplicates } from './names.js';
-import { evaluateBreakEvens, evaluateNotComputed } from './not-computed.js';
+import { evaluateBreakEvens, evaluateNotComputed } from './left-out.js';
 import { evaluateRequirement } from './requirements.js';
 import { checkUnusedValues } from './unused-values.js';
 import { evaluateSurvey } from './survey.js';
@@ -83,8 +83,8 @@ function evaluateRoot(root: ast.Calculation, document: LangiumDocument, text: st
     evaluateBreakEvens(context, root, new Set(reasons.keys()));
     const isSound = ({ name }: Member) => !reasons.has(name);
     const model: Model = {
-        file, job, values, materials, walls, members: members.filter(isSound), loads: loads.filter((load: Load) => !reasons.has(load.member)),
-        requirements, survey, access, notComputed: [...context.notComputed.values()], inputs: context.inputs
+        file, files: [file], job, values, materials, walls, members: members.filter(isSound), loads: loads.filter((load: Load) => !reasons.has(load.member)),
+        hangers: [], stages: [], requirements, survey, access, notComputed: [...context.notComputed.values()], inputs: context.inputs
     };
     return { model, findings: bounded(withoutConsequences(context.findings, errors, unsound), file), broken };
 }
@@ -142,8 +142,8 @@ function nothing(file: string, code: string, message: string): Evaluation {
     const source = { file, start: 0, end: 0, line: 1, column: 1 };
     return {
         model: {
-            file, job: { title: '', basis: 'EN1995', serviceClass: 2, serviceClassStated: false, combinations: '6.10', source },
-            values: [], materials: [], walls: [], members: [], loads: [], requirements: [], notComputed: [], inputs: []
+            file, files: [file], job: { title: '', basis: 'EN1995', serviceClass: 2, serviceClassStated: false, combinations: '6.10', source },
+            values: [], materials: [], walls: [], members: [], loads: [], hangers: [], stages: [], requirements: [], notComputed: [], inputs: []
         },
         findings: [{ severity: 'error', code, message, source }], broken: []
     };

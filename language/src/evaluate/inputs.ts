@@ -1,12 +1,13 @@
 /** Inputs: a value of the expected kind, with how it is known. */
+import type { AstNode } from 'langium';
 import * as ast from '../generated/ast.js';
-import type { Evidence, EvidenceWord, Given } from '../model.js';
+import type { Evidence, EvidenceWord, Given, SourceRef } from '../model.js';
 import type { Dimension, Quantity } from '../quantity.js';
 import * as dim from '../quantity.js';
 import { sameDimension } from '../quantity.js';
 import { dimensionName, formatQuantity } from '../units.js';
 import type { Context } from './context.js';
-import { fail, source } from './context.js';
+import { fail, poisoned, source } from './context.js';
 import { evaluateExpression } from './expressions.js';
 import { behind } from './source.js';
 
@@ -96,9 +97,15 @@ export function consequential<T extends number | string>(context: Context, input
     return input;
 }
 
-/** A whole number of things, from 1. */
-export function wholeNumber(context: Context, value: number | undefined, node: ast.Statement | ast.Rods | ast.Bolts, property: string): void {
-    if (value !== undefined && (!Number.isInteger(value) || value < 1 || value > 1000)) {
-        fail(context, 'not-whole', 'expected a whole number from 1', source(context, node, property));
+/** A whole number of things, from 1; undefined where it is none, and then that is reported. */
+export function wholeNumber(context: Context, value: number | undefined, node: AstNode, property: string): number | undefined {
+    if (value === undefined) {
+        return poisoned(context);
     }
+    return Number.isInteger(value) && value >= 1 && value <= 1000 ? value
+        : fail(context, 'not-whole', 'expected a whole number from 1', source(context, node, property));
 }
+
+/** What a file does not say, and what that counts as. */
+export const unsaid = (value: number, path: string, at: SourceRef, dimension: Dimension = dim.length): Given =>
+    ({ value, evidence: evidenceOf(undefined), source: at, path, dimension });

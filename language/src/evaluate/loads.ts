@@ -6,11 +6,13 @@ import type { Dimension, Quantity } from '../quantity.js';
 import * as dim from '../quantity.js';
 import { sameDimension, standardGravity } from '../quantity.js';
 import type { Context } from './context.js';
-import { fail, notComputed, poisoned, source } from './context.js';
+import { fail, poisoned, source } from './context.js';
 import { evaluateExpression } from './expressions.js';
 import type { Expectation } from './inputs.js';
 import { aLength, aStation, consequential, evidenceOf, fitting, givenValue } from './inputs.js';
+import { leafCount, noSuchLeaf } from './leaves.js';
 import { resolve } from './names.js';
+import { notComputed } from './not-computed.js';
 import { outside } from './supports.js';
 
 const forces: readonly Dimension[] = [dim.force, dim.lineLoad, dim.stress];
@@ -28,11 +30,15 @@ export function evaluateLoad(context: Context, node: ast.Load): Load | undefined
     const action = actionOf(context, node);
     const amount = amountOf(context, node);
     if (on.leaf !== undefined) {
-        notComputed(context, `${node.name} on a leaf`, 'leaves of a built-up member are not computed in this version', member ? [member.name] : [], source(context, on));
+        notComputed(context, 'leaves', `${node.name} on a leaf`, member ? [member.name] : [], source(context, on));
+        const count = member && leafCount(member);
+        if (count !== undefined && !(Number.isInteger(on.leaf) && on.leaf >= 1 && on.leaf <= count)) {
+            noSuchLeaf(context, on.leaf, count, on, 'leaf');
+        }
     }
     const placed = amount && member && placeOf(context, node, amount, member);
     return member && action && amount && placed && {
-        name: node.name, action, member: member.name, amount: amount.given, fromMass: amount.fromMass, ...placed,
+        name: node.name, action, member: member.name, ...(on.leaf !== undefined && { leaf: on.leaf }), amount: amount.given, fromMass: amount.fromMass, ...placed,
         lasting: node.parts.find(ast.isLoadLasting)?.duration as Duration | undefined, source: source(context, node)
     };
 }

@@ -1,12 +1,16 @@
 import * as ast from '../generated/ast.js';
-import type { FloorVibration, Given, Member } from '../model.js';
+import type { FloorVibration, Given, Member, Section } from '../model.js';
 import * as dim from '../quantity.js';
 import type { Context } from './context.js';
-import { fail, notComputed, source } from './context.js';
+import { reportButts } from './butts.js';
+import { fail, source } from './context.js';
+import { evaluateHoles } from './holes.js';
 import type { Expectation } from './inputs.js';
-import { aDepth, aDistance, aLength, aShare, aStation, anAngle, consequential, evidenceOf, given } from './inputs.js';
+import { aDepth, aDistance, aLength, aShare, anAngle, consequential, evidenceOf, given } from './inputs.js';
 import { resolve } from './names.js';
+import { notComputed } from './not-computed.js';
 import { rectangleOf, sectionOf } from './sections.js';
+import { evaluateSplices } from './splices.js';
 import { steelClasses, timberClasses } from './strength-classes.js';
 import { evaluateSupports } from './supports.js';
 import { evaluateLosses, evaluateNotches } from './weakenings.js';
@@ -22,8 +26,8 @@ export function evaluateMember(context: Context, node: ast.Member): Member | und
     }
     reportRepeated(context, node);
     const material = materialOf(context, node);
-    const section = sectionOf(context, node, material?.kind === 'steel');
     const length = lengthOf(context, node);
+    const section = sectionOf(context, node, material?.kind, length?.value);
     const rectangle = rectangleOf(section);
     const slopes = statements.find(ast.isSlopes);
     const slope = slopes && given(context, slopes.value, `${node.name}.slope`, anAngle);
@@ -39,9 +43,14 @@ export function evaluateMember(context: Context, node: ast.Member): Member | und
         notches: evaluateNotches(context, node, length?.value, rectangle),
         restraint: restrained && restraintOf(context, node, restrained),
         precamber: precamber && given(context, precamber.value, `${node.name}.precamber`, aDepth),
+        holes: evaluateHoles(context, node, length?.value, section?.shape === 'rolled' ? undefined : section?.depth.value),
+        splices: evaluateSplices(context, node, length?.value, material?.kind === 'steel' ? material.name : undefined),
         floor: floorOf(context, node)
     };
-    reportHoles(context, node, length?.value);
+    if (section?.shape === 'plies') {
+        reportButts(context, node, section, rest.supports);
+    }
+    reportWeakLeaves(context, node, section);
     if (rest.supports.length === 0 && !node.statements.some(ast.isBearing) && !context.names.hung.has(node.name)) {
         fail(context, 'no-support', `${node.name} has no support: say what it is on, such as on north at 0.10 m bearing 100 mm`, source(context, node, 'name'));
     }
@@ -85,17 +94,11 @@ function restraintOf(context: Context, node: ast.Member, statement: ast.Restrain
         : given(context, statement.spacing, `${node.name}.restrained`, aLength);
 }
 
-function reportHoles(context: Context, node: ast.Member, memberLength: number | undefined): void {
-    for (const hole of node.statements.filter(ast.isHole)) {
-        const diameter = given(context, hole.diameter, `${node.name}.hole`, aLength);
-        const at = given(context, hole.at, `${node.name}.hole.at`, aStation);
-        if (hole.height !== undefined) {
-            given(context, hole.height, `${node.name}.hole.height`, aStation);
-        }
-        if (diameter !== undefined && at !== undefined && memberLength !== undefined && (at.value < 0 || at.value > memberLength)) {
-            fail(context, 'loss-outside', `this hole is not on ${node.name}`, at.source);
-        }
-        notComputed(context, `${node.name}.${(hole.$cstNode?.text ?? 'hole').replace(/\s+/g, ' ')}`, 'holes are not computed in this version', [node.name], source(context, hole));
+/** What is lost of a section of many parts is not known part by part. */
+function reportWeakLeaves(context: Context, node: ast.Member, section: Section | undefined): void {
+    if (section !== undefined && section.shape !== 'rectangle') {
+        node.statements.filter(statement => ast.isLoss(statement) || ast.isNotch(statement))
+            .forEach(cut => notComputed(context, 'weakenings', `${node.name}.${cut.$type.toLowerCase()}`, [node.name], source(context, cut)));
     }
 }
 

@@ -1,66 +1,116 @@
 import * as ast from '../generated/ast.js';
-import type { OtherSection, RectangularSection, Section } from '../model.js';
+import type { FlitchSection, Given, PliesSection, RectangularSection, RolledSection, Section } from '../model.js';
 import type { Quantity } from '../quantity.js';
+import { evaluateBolts } from './bolts.js';
+import { evaluateButts } from './butts.js';
 import type { Context } from './context.js';
-import { fail, notComputed, source } from './context.js';
+import { fail, source } from './context.js';
+import { steelOf } from './fasteners.js';
 import { consequential, evidenceOf, wholeNumber } from './inputs.js';
+import { notComputed } from './not-computed.js';
 import { sizeSides } from './sizes.js';
 
 export const rectangleOf = (section: Section | undefined): RectangularSection | undefined => (section?.shape === 'rectangle' ? section : undefined);
 
-/** The member's section; anything but a rectangle of timber is named as not computed. */
-export function sectionOf(context: Context, member: ast.Member, steel: boolean): Section | undefined {
+/** Undefined where the section is wrong; then that is reported. */
+export function sectionOf(context: Context, member: ast.Member, material: 'timber' | 'steel' | undefined, length: number | undefined): Section | undefined {
     const node = member.statements.find(statement => ast.isSectionStatement(statement) || ast.isPlies(statement) || ast.isFlitch(statement));
-    switch (node?.$type) {
-        case 'SectionStatement': return steel || node.rolled !== undefined ? rolled(context, member, node) : rectangle(context, member, node);
-        case 'Plies': return builtUp(context, member, node, 'plies', 'members built up of leaves are not computed in this version');
-        case 'Flitch': return builtUp(context, member, node, 'flitch', 'flitch beams are not computed in this version');
-        default: return fail(context, 'no-section', `${member.name} has no section: say one, such as section 75 x 200 mm`, source(context, member, 'name'));
+    const leaves = ast.isPlies(node) || ast.isFlitch(node);
+    reportLoneParts(context, member, leaves, ast.isPlies(node));
+    if (node === undefined) {
+        return fail(context, 'no-section', `${member.name} has no section: say one, such as section 75 x 200 mm`, source(context, member, 'name'));
+    }
+    if (leaves && material === 'steel') {
+        return fail(context, 'wrong-material', `${member.name} is of steel: leaves are of timber`, source(context, node));
+    }
+    switch (node.$type) {
+        case 'SectionStatement': return material === 'steel' || node.rolled !== undefined ? rolled(context, member, node, material) : rectangle(context, member, node);
+        case 'Plies': return plies(context, member, node, length);
+        case 'Flitch': return flitch(context, member, node, length);
+    }
+}
+
+function reportLoneParts(context: Context, member: ast.Member, leaves: boolean, plies: boolean): void {
+    const lone = member.statements.find(statement => (ast.isBolts(statement) && !leaves) || (ast.isPly(statement) && !plies));
+    if (lone !== undefined) {
+        fail(context, 'no-leaves', `${member.name} has no ${ast.isPly(lone) ? 'plies to break' : 'leaves to bolt together'}: say them, such as plies 3 of 63 x 200 mm`, source(context, lone));
     }
 }
 
 function rectangle(context: Context, member: ast.Member, node: ast.SectionStatement): RectangularSection | undefined {
-    const sides = sizeSides(context, node.size, 2);
-    const evidence = evidenceOf(node.evidence);
     const path = `${member.name}.section`;
     context.paths.add(path);
+    const sides = sizeSides(context, node.size, 2);
     if (sides === undefined) {
         return undefined;
     }
-    const at = source(context, node.size!);
-    const side = (index: number, name: string) => ({ value: sides[index]!.value, evidence, source: source(context, node.size!.sides[index]!), path: `${path}.${name}` });
-    consequential<string>(context, { value: sizeText(sides), evidence, source: at, path });
-    return { shape: 'rectangle', breadth: side(0, 'breadth'), depth: side(1, 'depth') };
+    sayInLedger(context, path, sizeText(sides), node.size!, node.evidence);
+    const [breadth, depth] = sidesOf(context, node.size!, sides, node.evidence, [`${path}.breadth`, `${path}.depth`]);
+    return { shape: 'rectangle', breadth: breadth!, depth: depth! };
 }
 
+function sidesOf(context: Context, size: ast.Size, sides: readonly Quantity[], evidence: ast.Evidence | undefined, paths: readonly string[]): readonly Given[] {
+    return paths.map((path, i) => ({ ...sides[i]!, evidence: evidenceOf(evidence), source: source(context, size.sides[i]!), path }));
+}
+
+function sayInLedger(context: Context, path: string, value: string, at: ast.Size | ast.Statement, evidence: ast.Evidence | undefined): Given<string> {
+    return consequential(context, { value, evidence: evidenceOf(evidence), source: source(context, at), path })!;
+}
+
+const numbers = (sides: readonly Quantity[], sign: string) => sides.map(side => Number(side.value.toPrecision(6))).join(` ${sign} `);
 /** `190 × 240 mm`. */
-function sizeText(sides: readonly Quantity[]): string {
-    return `${sides.map(side => Number(side.value.toPrecision(6))).join(' × ')} mm`;
-}
+const sizeText = (sides: readonly Quantity[]): string => `${numbers(sides, '×')} mm`;
 
-function rolled(context: Context, member: ast.Member, node: ast.SectionStatement): OtherSection | undefined {
+function rolled(context: Context, member: ast.Member, node: ast.SectionStatement, material: 'timber' | 'steel' | undefined): RolledSection | undefined {
     const sides = node.rolled === undefined ? sizeSides(context, node.size, 2) : undefined;
     if (node.rolled === undefined && sides === undefined) {
         return undefined;
     }
-    const designation = node.rolled === undefined ? sizeText(sides!) : `${node.rolled.series} ${node.rolled.designation}`;
+    const designation = node.rolled === undefined ? numbers(sides!, 'x') : `${node.rolled.series} ${node.rolled.designation}`;
+    if (material === 'timber') {
+        return fail(context, 'wrong-material', `${designation} is a rolled section of steel, and ${member.name} is of timber`, source(context, node));
+    }
     const at = source(context, node);
-    notComputed(context, `${member.name}.section`, 'steel members are not computed in this version', [member.name], at);
-    return { shape: 'rolled', designation, source: at };
+    notComputed(context, 'steel', `${member.name}.section`, [member.name], at);
+    return { shape: 'rolled', designation, given: sayInLedger(context, `${member.name}.section`, designation, node, node.evidence), source: at };
 }
 
-function builtUp(context: Context, member: ast.Member, node: ast.Plies | ast.Flitch, shape: 'plies' | 'flitch', why: string): OtherSection | undefined {
-    wholeNumber(context, node.count, node, 'count');
+function plies(context: Context, member: ast.Member, node: ast.Plies, length: number | undefined): PliesSection | undefined {
+    const path = `${member.name}.plies`;
+    const count = wholeNumber(context, node.count, node, 'count');
     const sides = sizeSides(context, node.size, 2);
-    if (node.$type === 'Flitch') {
-        wholeNumber(context, node.plates, node, 'plates');
-        sizeSides(context, node.plate, 2);
+    const leaf = sides && length !== undefined ? { breadth: sides[0]!.value, depth: sides[1]!.value, length } : undefined;
+    if (sides !== undefined) {
+        sayInLedger(context, `${member.name}.section`, `${count} of ${sizeText(sides)}`, node, node.evidence);
     }
-    if (sides === undefined) {
+    const butts = evaluateButts(context, member, count, length);
+    const bolts = evaluateBolts(context, member, leaf);
+    if (sides === undefined || count === undefined) {
         return undefined;
     }
-    const at = source(context, node);
-    notComputed(context, `${member.name}.${shape}`, why, [member.name], at);
-    consequential<string>(context, { value: `${node.count} of ${sizeText(sides)}`, evidence: evidenceOf(node.evidence), source: at, path: `${member.name}.section` });
-    return { shape, designation: `${node.count} × ${sizeText(sides)}`, source: at };
+    notComputed(context, 'plies', path, [member.name], source(context, node));
+    const [breadth, depth] = sidesOf(context, node.size, sides, node.evidence, [`${path}.breadth`, `${path}.depth`]);
+    return { shape: 'plies', count, breadth: breadth!, depth: depth!, butts, bolts, source: source(context, node) };
+}
+
+function flitch(context: Context, member: ast.Member, node: ast.Flitch, length: number | undefined): FlitchSection | undefined {
+    const path = `${member.name}.flitch`;
+    const leaves = wholeNumber(context, node.count, node, 'count');
+    const plates = wholeNumber(context, node.plates, node, 'plates');
+    const sides = sizeSides(context, node.size, 2);
+    const plate = sizeSides(context, node.plate, 2);
+    const steel = steelOf(context, node.grade, node, 'grade', 'the plate');
+    const bolts = evaluateBolts(context, member, sides && length !== undefined ? { breadth: sides[0]!.value, depth: sides[1]!.value, length } : undefined);
+    if (sides === undefined || plate === undefined || steel === undefined || leaves === undefined || plates === undefined) {
+        return undefined;
+    }
+    notComputed(context, 'flitch', path, [member.name], source(context, node));
+    sayInLedger(context, `${member.name}.section`, `${leaves} of ${sizeText(sides)} with ${plates} of ${sizeText(plate)} ${steel}`, node, node.evidence);
+    const [breadth, depth] = sidesOf(context, node.size, sides, node.evidence, [`${path}.breadth`, `${path}.depth`]);
+    const [thickness, plateDepth] = sidesOf(context, node.plate, plate, node.evidence, [`${path}.thickness`, `${path}.plate`]);
+    return {
+        shape: 'flitch', leaves, breadth: breadth!, depth: depth!, plates, thickness: thickness!, plateDepth: plateDepth!,
+        steel: { value: steel, evidence: evidenceOf(node.evidence), source: source(context, node, 'grade'), path: `${path}.steel` },
+        bolts, source: source(context, node)
+    };
 }

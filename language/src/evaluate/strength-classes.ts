@@ -12,3 +12,9 @@ export const timberClasses: readonly string[] = [
 
 /** EN 1993-1-1 Table 3.1. */
 export const steelClasses: readonly string[] = ['S235', 'S275', 'S355'];
+
+/** EN 1993-1-8 Table 3.1. */
+export const boltClasses: readonly string[] = ['4.6', '4.8', '5.6', '5.8', '6.8', '8.8', '10.9'];
+
+/** Coarse threads, ISO 261 (from memory). */
+export const threadSizes: readonly string[] = [6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 27, 30].map(diameter => `M${diameter}`);

@@ -3,9 +3,11 @@ import type { Support } from '../model.js';
 import { formatQuantity } from '../units.js';
 import { length } from '../quantity.js';
 import type { Context } from './context.js';
-import { fail, notComputed, source } from './context.js';
+import { fail, source } from './context.js';
 import { aDepth, aLength, aStation, aStiffness, consequential, given } from './inputs.js';
+import { leafCount, leafNumbers } from './leaves.js';
 import { resolve } from './names.js';
+import { notComputed } from './not-computed.js';
 import type { SupportStatement } from './named-quantities.js';
 import { isSupport } from './named-quantities.js';
 
@@ -42,8 +44,10 @@ function evaluateSupport(context: Context, member: ast.Member, node: SupportStat
     if (at !== undefined && memberLength !== undefined && (at.value < 0 || at.value > memberLength)) {
         fail(context, 'support-outside', `this support is ${outside(at.value, memberLength)} of ${member.name}`, at.source);
     }
-    if (node.parts.some(ast.isLeaves)) {
-        notComputed(context, `${path}.leaf`, 'leaves of a built-up member are not computed in this version', [member.name], source(context, node));
+    const leafPart = node.parts.find(ast.isLeaves);
+    const leaves = leafPart && leafNumbers(context, leafPart, leafCount(member));
+    if (leafPart !== undefined) {
+        notComputed(context, 'leaves', `${path}.leaf`, [member.name], source(context, node));
     }
     const support: Omit<Support, 'at'> = {
         kind: node.$type === 'Bearing' ? (ast.isMember(carrier) ? 'member' : 'wall') : kinds[node.$type],
@@ -53,6 +57,7 @@ function evaluateSupport(context: Context, member: ast.Member, node: SupportStat
         tied: node.parts.some(ast.isTied),
         stationOnCarrier: evaluateCrossing(context, member, node, carrier, path),
         fromWallEnd: wallEnd && given(context, wallEnd.value, `${path}.end`, aDepth),
+        ...(leaves && { leaves }),
         source: source(context, node)
     };
     return at && (node.$type !== 'Bearing' || carrier !== undefined) ? { ...support, at } : undefined;
@@ -94,10 +99,14 @@ function evaluateCrossing(context: Context, member: ast.Member, node: SupportSta
 
 function reportSameStation(context: Context, member: ast.Member, supports: readonly Support[]): void {
     supports.forEach((support, i) => {
-        const first = supports.slice(0, i).find(other => Math.abs(other.at.value - support.at.value) < 1e-6);
+        const first = supports.slice(0, i).find(other => Math.abs(other.at.value - support.at.value) < 1e-6 && shareALeaf(other, support));
         if (first !== undefined) {
             fail(context, 'duplicate-support', `${member.name} has a support at this station already`, support.at.source,
                 { related: [{ message: 'the first is here', source: first.source }] });
         }
     });
 }
+
+/** Leaves may bear beside each other, each on its own. */
+const shareALeaf = ({ leaves: some }: Support, { leaves: others }: Support): boolean =>
+    some === undefined || others === undefined || some.some(leaf => others.includes(leaf));

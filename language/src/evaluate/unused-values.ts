@@ -7,25 +7,22 @@ import type { Context } from './context.js';
 import { newContext } from './context.js';
 import { evaluateExpression } from './expressions.js';
 import type { Expectation } from './inputs.js';
-import { aDepth, aForce, aLength, aStation, aTime, fitting, wholeNumber } from './inputs.js';
+import { aLength, aStation, aTime, fitting } from './inputs.js';
 import { evaluateMember } from './members.js';
-import { sizeSides } from './sizes.js';
 
 const aWeight: Expectation = { dimensions: [dim.mass, dim.force], usual: 'kg', sign: 'not negative' };
 const aDeflection: Expectation = { dimensions: [dim.length], usual: 'mm', sign: 'any' };
 
 /** By the type of a node and the name of its part. */
 const expected: Readonly<Record<string, Readonly<Record<string, Expectation>>>> = {
-    Ply: { at: aStation }, BoltSpacing: { value: aLength }, BoltStations: { stations: aStation }, BoltZigzag: { value: aDepth }, BoltEnds: { value: aDepth },
-    Splice: { at: aStation }, Fire: { value: aTime },
-    Hanger: { carriedAt: aStation, carrierAt: aStation }, Prop: { at: aStation, lift: aDeflection }, Tighten: { force: aForce },
+    Fire: { value: aTime },
     TestPiece: { stations: aStation }, TestWeight: { amount: aWeight, at: aStation, spread: aLength }, TestReading: { weight: aWeight, deflection: aDeflection }
 };
 
 export function checkUnusedValues(context: Context, root: ast.Calculation): void {
     for (const declaration of root.declarations) {
         switch (declaration.$type) {
-            case 'Member': case 'Hanger': case 'Stage': case 'LoadTest': checkParts(context, declaration); break;
+            case 'Member': case 'LoadTest': checkParts(context, declaration); break;
             case 'Option': checkOption(context, declaration); break;
             default: break;
         }
@@ -36,11 +33,6 @@ function checkParts(context: Context, node: AstNode): void {
     for (const part of AstUtils.streamAst(node)) {
         for (const [name, expectation] of Object.entries(expected[part.$type] ?? {})) {
             checkProperty(context, (part as unknown as Record<string, unknown>)[name], expectation);
-        }
-        if (ast.isPlate(part) || ast.isWashers(part)) {
-            sizeSides(context, part.size, ast.isPlate(part) && part.kind !== 'end' ? part.size?.sides.length ?? 0 : 2);
-        } else if (ast.isRods(part) || ast.isBolts(part)) {
-            wholeNumber(context, part.count, part, 'count');
         }
     }
 }
