@@ -58,6 +58,8 @@ export function compute(evaluation: Evaluation): Results {
         ],
         checks,
         members,
+        hangers: [],
+        stages: [],
         missing,
         requirements,
         loads: loadResults(model, actions),
@@ -77,6 +79,8 @@ function contextOf(
         member, job: model.job, strength, actions: memberActions, all, parameters,
         loads: model.loads.filter(load => load.member === member.name),
         members: model.members,
+        hangers: model.hangers,
+        materials: model.materials,
         masonryOf: wall => masonryBearing(model, wall, parameters)
     };
 }

@@ -92,6 +92,8 @@ export function beam({ b, h, length, strength = strengthOf('C24'), member, job, 
         all: { cases: [], members: [memberActions], findings: [] },
         loads: [],
         members: [],
+        hangers: [],
+        materials: [],
         parameters: createParameters([]).parameters,
         masonryOf: () => ({ fk: 5, thickness: 215, source }),
         ...context

@@ -1,11 +1,17 @@
 /** The one loop over stations and states: a number for each, and the worst is kept. */
 import type { ActionState, MemberActions, Segment, Station } from '../analysis/actions.js';
+import type { Outcome } from './check.js';
 
 export interface Place {
     readonly station: Station;
     readonly segment: Segment;
     readonly state: ActionState;
     readonly utilisation: number;
+}
+
+/** Where and when, as an outcome says it. */
+export function whereOf({ station, state }: Place): Pick<Outcome, 'combination' | 'at' | 'leaf'> {
+    return { combination: state.combination, at: station.x, ...station.leaf === undefined ? {} : { leaf: station.leaf } };
 }
 
 /** A utilisation is a number of nought or more; anything else comes of an input that is none, and is the worst there is. */

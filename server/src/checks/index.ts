@@ -1,4 +1,4 @@
-import type { MemberCheck } from './check.js';
+import type { Check, HangerCheck, MemberCheck, MemberContext, SteelMemberCheck, SteelMemberContext } from './check.js';
 import { bearing } from './en1995/bearing.js';
 import { bending } from './en1995/bending.js';
 import { compression } from './en1995/compression.js';
@@ -11,7 +11,19 @@ import { tension } from './en1995/tension.js';
 import { vibration } from './en1995/vibration.js';
 import { masonry } from './en1996/masonry.js';
 
-/** Every check of a timber member, in the order that a sheet shows them. */
+/** Every check of a timber member, in the order that a sheet shows them. What does not concern a member has no outcome there. */
 export const memberChecks: readonly MemberCheck[] = [
     bending, shear, stability, compression, tension, bearing, masonry, notch, instant, final, vibration
 ];
+
+/** Every check of a steel member. */
+export const steelChecks: readonly SteelMemberCheck[] = [masonry];
+
+/** Every check of a hanger. */
+export const hangerChecks: readonly HangerCheck[] = [];
+
+/** The checks of a member: by whether it is of steel. */
+export function checksOf<C extends MemberContext | SteelMemberContext>(context: C): readonly Check<C>[] {
+    // Each list takes the contexts of its own kind alone.
+    return ('steel' in context ? steelChecks : memberChecks) as readonly Check<never>[] as readonly Check<C>[];
+}

@@ -7,7 +7,7 @@ export const steelFactors = {
     gammaM0: { name: 'gamma_M0', value: 1.0, least: 0.5, most: 2, origin: seen },
     gammaM1: { name: 'gamma_M1', value: 1.0, least: 0.5, most: 2, origin: seen },
     gammaM2: { name: 'gamma_M2', value: 1.25, least: 0.5, most: 3, origin: `EN 1993-1-8 2.2(2) recommended, ${quoted}` },
-    lambdaLT0: { name: 'lambda_LT0', value: 0.4, least: 0, most: 0.4, origin: lateral },
+    lambdaLT0: { name: 'lambda_LT0', value: 0.4, least: 0, most: 1, origin: lateral },
     betaLT: { name: 'beta_LT', value: 0.75, least: 0.75, most: 1, origin: lateral },
     general: { name: 'LT general', value: 0, least: 0, most: 1, origin: '1: rolled sections by EN 1993-1-1 6.3.2.2 too, instead of 6.3.2.3' },
     shapeFactor: { name: 'LT shape factor', value: 0, least: 0, most: 1, origin: '1: χ_LT divided by f of EN 1993-1-1 6.3.2.3(2), which favours uneven moments; 0 is on the safe side' },

@@ -2,7 +2,7 @@ import type { ActionState } from '../../analysis/actions.js';
 import type { Step, Term } from '../../results.js';
 import { ksysShared } from '../../catalog/tables/member-factors.js';
 import type { MemberCheck, MemberContext } from '../check.js';
-import { worstPlace, type Place } from '../governing.js';
+import { whereOf, worstPlace, type Place } from '../governing.js';
 import { amount, quotient, step, term, utilisationStep } from '../steps.js';
 import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
 import { residualNote, sectionTerms, wholeSection } from './section.js';
@@ -62,8 +62,7 @@ export const bending: MemberCheck = {
             utilisation: place.utilisation,
             demand: amount(bendingStress(place.state.M, place.segment.b, place.segment.h), 'MPa'),
             capacity: amount(strengthFor(place.state), 'MPa'),
-            combination: place.state.combination,
-            at: place.station.x,
+            ...whereOf(place),
             explain: () => explain(context, place)
         }] : [];
     }

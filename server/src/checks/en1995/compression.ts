@@ -2,7 +2,7 @@ import { betaC } from '../../catalog/tables/member-factors.js';
 import type { Segment, Station } from '../../analysis/actions.js';
 import type { Step } from '../../results.js';
 import type { MemberCheck, MemberContext } from '../check.js';
-import { worstPlace, type Place } from '../governing.js';
+import { whereOf, worstPlace, type Place } from '../governing.js';
 import { amount, step, term } from '../steps.js';
 import {
     axialStresses, axialStressSteps, bendingSums, governingAxis, negligibleForce, sidewaysSizeFactor, sumStep, type AxialStresses, type Sums
@@ -70,8 +70,7 @@ export const compression: MemberCheck = {
             utilisation: place.utilisation,
             demand: amount(place.utilisation, ''),
             capacity: amount(1, ''),
-            combination: place.state.combination,
-            at: place.station.x,
+            ...whereOf(place),
             explain: () => explain(context, place, pairAt(place.station))
         }] : [];
     }

@@ -1,7 +1,7 @@
 import type { ActionState } from '../../analysis/actions.js';
 import type { Step } from '../../results.js';
 import type { MemberCheck, MemberContext } from '../check.js';
-import { worstPlace, type Place } from '../governing.js';
+import { whereOf, worstPlace, type Place } from '../governing.js';
 import { amount, quotient, step, term, utilisationStep } from '../steps.js';
 import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
 import { residualNote, sectionTerms } from './section.js';
@@ -25,8 +25,7 @@ export const shear: MemberCheck = {
             utilisation: place.utilisation,
             demand: amount(shearStress(place.state.V, place.segment.b, place.segment.h, kcr), 'MPa'),
             capacity: amount(strengthFor(place.state), 'MPa'),
-            combination: place.state.combination,
-            at: place.station.x,
+            ...whereOf(place),
             explain: () => explain(context, place)
         }] : [];
     }

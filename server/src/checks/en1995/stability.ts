@@ -1,7 +1,7 @@
 import type { ActionState, Segment, Station } from '../../analysis/actions.js';
 import type { Step } from '../../results.js';
 import type { MemberCheck, MemberContext } from '../check.js';
-import { worstPlace, type Place } from '../governing.js';
+import { whereOf, worstPlace, type Place } from '../governing.js';
 import { amount, quotient, step, term, utilisationStep } from '../steps.js';
 import { axialStressSteps, negligibleForce } from './axial.js';
 import { bendingFactorTerms, bendingStrength, bendingStress, bendingStressSteps } from './bending.js';
@@ -62,8 +62,7 @@ export const stability: MemberCheck = {
             utilisation: place.utilisation,
             demand: interacts ? amount(place.utilisation, '') : amount(bendingStress(state.M, segment.b, segment.h), 'MPa'),
             capacity: interacts ? amount(1, '') : amount(edgeOf(state, lateral).kcrit * fm * factorOf(state.combination.duration), 'MPa'),
-            combination: state.combination,
-            at: station.x,
+            ...whereOf(place),
             explain: () => explain(context, place, lateral, interacts)
         }];
     }

@@ -1,6 +1,6 @@
 import type { Step } from '../../results.js';
 import type { MemberCheck, MemberContext } from '../check.js';
-import { worstPlace, type Place } from '../governing.js';
+import { whereOf, worstPlace, type Place } from '../governing.js';
 import { amount, term } from '../steps.js';
 import {
     axialStresses, axialStressSteps, bendingSums, negligibleForce, sidewaysSizeFactor, sumStep, type AxialStresses, type Sums
@@ -45,8 +45,7 @@ export const tension: MemberCheck = {
             utilisation: place.utilisation,
             demand: amount(place.utilisation, ''),
             capacity: amount(1, ''),
-            combination: place.state.combination,
-            at: place.station.x,
+            ...whereOf(place),
             explain: () => explain(context, place)
         }] : [];
     }

@@ -1,13 +1,13 @@
 import type { Support } from '../../../../language/src/model.js';
 import type { Step } from '../../results.js';
-import type { MasonryBearing, MemberCheck, MemberContext, Outcome } from '../check.js';
-import { contactsOf, type Contact } from '../en1995/contacts.js';
+import type { AnyMember, AnyMemberCheck, MasonryBearing, Outcome } from '../check.js';
+import { patchesOf, type Patch } from '../en1995/contacts.js';
 import { worstOf } from '../governing.js';
 import { amount, quotient, step, term, utilisationStep } from '../steps.js';
 import { concentratedLoadResistance, loadSpread, type LoadSpread } from './concentrated-load.js';
 
 interface WallContact {
-    readonly contact: Contact;
+    readonly contact: Patch;
     readonly wall: MasonryBearing;
     readonly support: Support | undefined;
     /** No further than through the wall. */
@@ -18,7 +18,7 @@ interface WallContact {
     readonly whyNoSpread: string;
 }
 
-export const masonry: MemberCheck = {
+export const masonry: AnyMemberCheck = {
     name: 'masonry',
     clause: 'EN 1996-1-1 6.1.3',
     outcomes: context => wallContacts(context).flatMap(at => worstAt(context, at) ?? []),
@@ -27,9 +27,9 @@ export const masonry: MemberCheck = {
         .map(({ support }) => `masonry under ${support}: its strength or thickness is not given`)
 };
 
-function wallContacts(context: MemberContext): readonly WallContact[] {
+function wallContacts(context: AnyMember): readonly WallContact[] {
     const gammaM = (): number => context.parameters.gammaM('masonry');
-    return contactsOf(context).flatMap(contact => {
+    return patchesOf(context).flatMap(contact => {
         const wall = contact.on.kind === 'wall' ? context.masonryOf(contact.on.support) : undefined;
         if (!wall) {
             return [];
@@ -61,7 +61,7 @@ function spreadOf(wall: MasonryBearing, support: Support | undefined, along: num
     return loadSpread({ along, across, thickness: wall.thickness, hc: wall.height, a1: support.fromWallEnd.value });
 }
 
-function worstAt({ parameters }: MemberContext, at: WallContact): Outcome | undefined {
+function worstAt({ parameters }: AnyMember, at: WallContact): Outcome | undefined {
     const resistance = concentratedLoadResistance(at.spread?.beta ?? 1, at.area, at.fd);
     return worstOf(at.contact.on.states.map(({ combination, R }): Outcome => {
         const N = Math.max(0, R);
@@ -84,6 +84,7 @@ function explain(at: WallContact, N: number, resistance: number, gammaM: number)
         ], amount(fd, 'MPa')),
         step('A_b', 'l b', [term('l', across, 'mm', 'into the wall', contact.on.source), term('b', contact.width, 'mm', 'along the wall')], amount(area, 'mm2'),
             { note: 'the wall away from the bearing (its own load, bending and buckling) is not part of this' }),
+        ...N > resistance ? [padstoneStep(at, N)] : [],
         spread ? spreadStep(at, spread) : step('\\beta', '1', [], amount(1, ''), { clause: 'EN 1996-1-1 6.1.3', note: at.whyNoSpread }),
         step('N_{Rdc}', '\\beta A_b f_d', [term('\\beta', spread?.beta ?? 1), term('A_b', area, 'mm2'), term('f_d', fd, 'MPa')],
             amount(resistance / 1000, 'kN'), { clause: 'EN 1996-1-1 (6.10)' }),
@@ -97,3 +98,16 @@ function spreadStep({ wall, support }: WallContact, { share, beta }: LoadSpread)
         a1, term('h_c', wall.height ?? NaN, 'mm', 'height of the wall'), term('r', share, '', 'A_b / A_ef, load spread at 60°')
     ], amount(beta, ''), { clause: 'EN 1996-1-1 (6.11)' });
 }
+
+/** What would do: the same stress without any help of the wall around it, spread by a stone at 45°. Common practice, no source. */
+function padstoneStep({ across, contact, fd }: WallContact, N: number): Step {
+    const length = N / (across * fd);
+    return step('L_p', '\\frac{N_{Edc}}{l f_d}', [
+        term('N_{Edc}', N / 1000, 'kN', contact.place), term('l', across, 'mm', 'into the wall'), term('f_d', fd, 'MPa')
+    ], amount(length, 'mm'), {
+        clause: 'common practice, no source',
+        note: `a padstone at least ${roundUp(length, 10)} mm long along the wall and ${roundUp((length - contact.width) / 2, 5)} mm thick, the member on its middle, would carry it`
+    });
+}
+
+const roundUp = (value: number, to: number): number => Math.ceil(value / to - 1e-9) * to;
