@@ -14,6 +14,8 @@ export function noResults(file: string, code: string, message: string): Results 
         findings: [finding],
         checks: [],
         members: [],
+        hangers: [],
+        stages: [],
         missing: [],
         requirements: [],
         loads: [],

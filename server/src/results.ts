@@ -50,7 +50,7 @@ export interface CheckResult {
     readonly capacity: Amount;
     readonly combination: string;
     readonly duration: string;
-    /** Station along the member, m. */
+    /** Station along the member, m; of a hanger's check, along the member that it is about. */
     readonly at: Amount;
     readonly clause: string;
     readonly steps: readonly Step[];
@@ -85,6 +85,96 @@ export interface LoadSketch {
     readonly source: SourceRef;
 }
 
+/** One leaf of a built-up member: what it takes by itself. */
+export interface LeafResult {
+    /** From 1, from the left seen from the start. */
+    readonly leaf: number;
+    /** mm. */
+    readonly breadth: number;
+    /** Between ends and butts, mm from the member's start. */
+    readonly pieces: readonly { readonly from: number; readonly to: number }[];
+    readonly moment: AmountRange;
+    readonly shear: AmountRange;
+    readonly deflection?: { readonly instant: Amount; readonly final: Amount };
+    readonly diagrams: Diagrams;
+}
+
+/** Where a leaf is broken, mm from the member's start. */
+export interface ButtSketch {
+    readonly leaf: number;
+    readonly at: number;
+    readonly source: SourceRef;
+}
+
+export interface BoltResult {
+    /** mm from the member's start, and above its axis. */
+    readonly x: number;
+    readonly height: number;
+    /** `M12`. */
+    readonly size: string;
+    readonly grade?: string;
+    /** One for each plane between neighbouring leaves, where forces are computed. */
+    readonly planes: readonly {
+        /** Between leaf `plane` and leaf `plane + 1`. */
+        readonly plane: number;
+        /** The greatest resultant of the ultimate combinations. */
+        readonly force: Amount;
+        /** Of that force to the grain, degrees from 0 to 90. */
+        readonly angle: number;
+    }[];
+    readonly source: SourceRef;
+}
+
+/** A hanger where it meets this member, mm from the member's start. */
+export interface HangerSketch {
+    readonly name: string;
+    readonly at: number;
+    /** The member at its other end. */
+    readonly other: string;
+    /** The other member is above: this one is carried. */
+    readonly above: boolean;
+    readonly source: SourceRef;
+}
+
+/** A prop of this stage, mm from the member's start; lift 0 is a snug one. */
+export interface PropSketch {
+    readonly at: number;
+    readonly lift: number;
+    readonly source: SourceRef;
+}
+
+/** A member that rests on this one, mm from this one's start. */
+export interface CrossingSketch {
+    readonly name: string;
+    readonly at: number;
+    readonly bearing?: number;
+    readonly source: SourceRef;
+}
+
+/** Steel plates between the timber leaves of a flitch beam, mm. */
+export interface FlitchPlates {
+    readonly leaves: number;
+    readonly leafBreadth: number;
+    readonly count: number;
+    readonly thickness: number;
+    readonly depth: number;
+    readonly steel: string;
+}
+
+/** Outline of a rolled section, mm; of a plate on its edge b = tw is its thickness. */
+export interface RolledOutline {
+    readonly designation: string;
+    readonly form: 'I' | 'channel' | 'plate';
+    readonly h: number;
+    readonly b: number;
+    readonly tw: number;
+    readonly tf: number;
+    readonly r: number;
+}
+
+export type SectionShape = 'rectangle' | 'plies' | 'flitch' | 'rolled';
+
+/** A member in one stage; once, with `stage` null, where the file has no stages. */
 export interface MemberResult {
     readonly name: string;
     readonly title?: string;
@@ -92,6 +182,7 @@ export interface MemberResult {
     /** Radians. */
     readonly slope: number;
     readonly stage: string | null;
+    readonly shape: SectionShape;
     readonly material: string;
     /** As a person would say it: `190 × 240 mm C18`. */
     readonly description: string;
@@ -106,6 +197,19 @@ export interface MemberResult {
     readonly notches: readonly Notch[];
     readonly supportSketches: readonly SupportSketch[];
     readonly loadSketches: readonly LoadSketch[];
+    readonly hangerSketches: readonly HangerSketch[];
+    readonly propSketches: readonly PropSketch[];
+    readonly crossingSketches: readonly CrossingSketch[];
+    /** Of a member of leaves. */
+    readonly leaves?: readonly LeafResult[];
+    readonly butts?: readonly ButtSketch[];
+    readonly bolts?: readonly BoltResult[];
+    /** What the leaves are worth together, in unbroken leaves: see `stiffness ratio` in language.md. */
+    readonly stiffnessRatio?: number;
+    /** Of a flitch beam. */
+    readonly plates?: FlitchPlates;
+    /** Of a rolled section. */
+    readonly rolled?: RolledOutline;
     readonly weight: Amount;
     readonly reactions: readonly Reaction[];
     readonly moment: AmountRange;
@@ -123,6 +227,37 @@ export interface MemberResult {
     readonly worst: string;
     readonly source: SourceRef;
     readonly nameSource: SourceRef;
+}
+
+/** A hanger in one stage, as a member is. */
+export interface HangerResult {
+    readonly name: string;
+    readonly stage: string | null;
+    readonly carries: string;
+    /** mm from that member's start. */
+    readonly carriesAt: number;
+    readonly from: string;
+    readonly fromAt: number;
+    /** Tension of all rods over the ultimate combinations; never less than 0. */
+    readonly force: AmountRange;
+    /** Set in this stage. */
+    readonly tightening?: Amount;
+    /** As a person would say it: `2 rods M12 4.6, plates 70 × 10 × 300 mm`. */
+    readonly description: string;
+    /** The id of its worst check in this stage. */
+    readonly worst: string;
+    readonly source: SourceRef;
+    /** Where a detail was used, when it came from one. */
+    readonly usedAt?: SourceRef;
+}
+
+/** One step of the work, in the order of writing. */
+export interface StageResult {
+    readonly name: string;
+    readonly title?: string;
+    /** What is done, in words: `add R1, H1, H2`, `tighten H1, H2 to 2.5 kN`. */
+    readonly lines: readonly string[];
+    readonly source: SourceRef;
 }
 
 export interface RequirementResult {
@@ -195,6 +330,9 @@ export interface Results {
     readonly findings: readonly Finding[];
     readonly checks: readonly CheckResult[];
     readonly members: readonly MemberResult[];
+    readonly hangers: readonly HangerResult[];
+    /** In the order of work; empty where the file has none. */
+    readonly stages: readonly StageResult[];
     readonly missing: readonly Missing[];
     readonly requirements: readonly RequirementResult[];
     readonly loads: readonly LoadResult[];

@@ -16,8 +16,8 @@ export function check(name: string, utilisation: number, more: Partial<CheckResu
 
 export function member(name: string, more: Partial<MemberResult> = {}): MemberResult {
     return {
-        name, kind: 'beam', slope: 0, stage: null, material: 'C18', description: '190 × 240 mm C18', length: 4900, breadth: 190, depth: 240,
-        segments: [], spans: [], losses: [], notches: [], supportSketches: [], loadSketches: [],
+        name, kind: 'beam', slope: 0, stage: null, shape: 'rectangle', material: 'C18', description: '190 × 240 mm C18', length: 4900, breadth: 190, depth: 240,
+        segments: [], spans: [], losses: [], notches: [], supportSketches: [], loadSketches: [], hangerSketches: [], propSketches: [], crossingSketches: [],
         weight: { value: 0.9, unit: 'kN' },
         reactions: [{ support: 'north', at: { value: 0.1, unit: 'm' }, min: { value: 1, unit: 'kN' }, max: { value: 5.2, unit: 'kN' } }],
         moment: { min: { value: -0.4, unit: 'kNm' }, max: { value: 6, unit: 'kNm' } },
@@ -41,7 +41,7 @@ export function job(more: Partial<Results> = {}): Results {
             combinations: '6.10', source: at(1)
         },
         verdict: 'pass', verdictReason: 'all 2 checks hold', understood: true, findings: [],
-        checks: [check('T2.bending', 0.8201), check('T2.shear', 0.3)], members: [member('T2')],
+        checks: [check('T2.bending', 0.8201), check('T2.shear', 0.3)], members: [member('T2')], hangers: [], stages: [],
         missing: [], requirements: [], loads: [], parameters: [], hazards: [], survey: [], ledger: [], unchecked: [],
         ...more
     };

@@ -105,7 +105,7 @@ const finalCheck: CheckResult = {
 };
 
 export const beam: MemberResult = {
-    name: 'G4', title: 'floor beam under the hoist', kind: 'beam', slope: 0, stage: null, material: 'C18', description: '190 × 240 mm C18',
+    name: 'G4', title: 'floor beam under the hoist', kind: 'beam', slope: 0, stage: null, shape: 'rectangle', material: 'C18', description: '190 × 240 mm C18',
     length, breadth: 190, depth: 240,
     segments: [
         { from: 0, to: 1600, b: 190, h: 240, shiftUp: 0, shiftRight: 0, weakened: false },
@@ -124,6 +124,7 @@ export const beam: MemberResult = {
         { name: 'storage', action: 'imposed E', line: { perLength: 1.65, from: 0, to: length }, source: at(41) },
         { name: 'hoist', action: 'imposed E', point: { force: 2000, at: 4700 }, source: at(42) }
     ],
+    hangerSketches: [], propSketches: [], crossingSketches: [],
     weight: { value: 0.92, unit: 'kN' },
     reactions: [
         { support: 'west', at: { value: 0.1, unit: 'm' }, min: { value: -0.4, unit: 'kN' }, max: { value: 6.1, unit: 'kN' } },
@@ -143,7 +144,7 @@ export const results: Results = {
         combinations: '6.10', source: at(1)
     },
     verdict: 'incomplete', verdictReason: 'a hazard stops it: G4 lifts off west by 0.4 kN', understood: true, findings: [],
-    checks: [bending, finalCheck], members: [beam],
+    checks: [bending, finalCheck], members: [beam], hangers: [], stages: [],
     missing: [{ name: 'R1', reason: 'plies 3 of 63 x 200 mm is not computed by this version', source: at(30) }],
     requirements: [
         {
