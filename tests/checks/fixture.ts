@@ -56,7 +56,7 @@ export function lineLoad(from: number, to: number): Load {
     return load({ line: { perLength: 1, from, to } });
 }
 
-interface Beam {
+export interface Beam {
     readonly b: number;
     readonly h: number;
     readonly length: number;

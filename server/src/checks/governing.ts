@@ -1,6 +1,6 @@
 /** The one loop over stations and states: a number for each, and the worst is kept. */
 import type { ActionState, MemberActions, Segment, Station } from '../analysis/actions.js';
-import type { Outcome } from './check.js';
+import { whereAt, type Where } from './judged.js';
 
 export interface Place {
     readonly station: Station;
@@ -10,8 +10,8 @@ export interface Place {
 }
 
 /** Where and when, as an outcome says it. */
-export function whereOf({ station, state }: Place): Pick<Outcome, 'combination' | 'at' | 'leaf'> {
-    return { combination: state.combination, at: station.x, ...station.leaf === undefined ? {} : { leaf: station.leaf } };
+export function whereOf({ station, state }: Place): Where {
+    return whereAt(station, state);
 }
 
 /** A utilisation is a number of nought or more; anything else comes of an input that is none, and is the worst there is. */

@@ -9,6 +9,13 @@ import { shear } from './en1995/shear.js';
 import { stability } from './en1995/stability.js';
 import { tension } from './en1995/tension.js';
 import { vibration } from './en1995/vibration.js';
+import { steelBending } from './en1993/member/bending.js';
+import { steelFinal, steelInstant } from './en1993/member/deflection.js';
+import { steelInteraction } from './en1993/member/interaction.js';
+import { steelShear } from './en1993/member/shear.js';
+import { steelSplice } from './en1993/member/splice.js';
+import { steelStability } from './en1993/member/stability.js';
+import { steelWeb } from './en1993/member/web.js';
 import { masonry } from './en1996/masonry.js';
 
 /** Every check of a timber member, in the order that a sheet shows them. What does not concern a member has no outcome there. */
@@ -17,7 +24,9 @@ export const memberChecks: readonly MemberCheck[] = [
 ];
 
 /** Every check of a steel member. */
-export const steelChecks: readonly SteelMemberCheck[] = [masonry];
+export const steelChecks: readonly SteelMemberCheck[] = [
+    steelBending, steelShear, steelInteraction, steelStability, steelWeb, steelSplice, masonry, steelInstant, steelFinal
+];
 
 /** Every check of a hanger. */
 export const hangerChecks: readonly HangerCheck[] = [];

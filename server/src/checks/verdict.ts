@@ -1,6 +1,6 @@
 /** What a clause says of one design situation: a verdict, or a sentence that says why there is none. */
 import type { Amount, Step } from '../results.js';
-import { plain, quotient } from './steps.js';
+import { plain, quotient, step } from './steps.js';
 
 export { isProblem, problem, unsound, type InputKind, type Problem } from '../analysis/problem.js';
 
@@ -17,9 +17,15 @@ export interface Verdict {
 /** One of several verdicts on the same thing, e.g. `bolts in shear` of a splice. */
 export interface NamedVerdict extends Verdict { readonly name: string }
 
-/** A demand against a capacity, both in N or N mm as `as` prints them. */
+/** A demand against a capacity, both in N or N mm as `as` prints them; the step that compares them comes after those of `explain`. */
 export function against(demand: number, capacity: number, as: (value: number) => Amount, clause: string, explain: () => readonly Step[]): Verdict {
-    return { utilisation: quotient(demand, capacity), demand: as(demand), capacity: as(capacity), clause, explain };
+    const utilisation = quotient(demand, capacity);
+    return {
+        utilisation, demand: as(demand), capacity: as(capacity), clause,
+        explain: () => [...explain(), step('\\eta', '\\frac{E_d}{R_d}', [
+            { symbol: 'E_d', amount: as(demand), meaning: 'demand' }, { symbol: 'R_d', amount: as(capacity), meaning: 'capacity' }
+        ], plain(utilisation), { clause })]
+    };
 }
 
 /** A sum of shares against 1. */

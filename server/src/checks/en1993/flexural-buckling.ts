@@ -43,12 +43,12 @@ function explain(member: SteelMember, given: Explained): readonly Step[] {
         [`\\chi_${axis}`, chi, ''], ['A', section.A, 'mm2'], yieldTerm(member), gammaM1Term(member)
     ], kN(resistance), { clause: 'EN 1993-1-1 6.3.1.1' });
     return Number.isFinite(critical) ? [
-        step(`\\bar\\lambda_${axis}`, `\\sqrt{\\frac{A f_y}{N_{cr,${axis}}}}`, [
+        step(`\\lambda_{rel,${axis}}`, `\\sqrt{\\frac{A f_y}{N_{cr,${axis}}}}`, [
             ['A', section.A, 'mm2'], yieldTerm(member),
             [`N_{cr,${axis}}`, critical / 1e3, 'kN', `π² E I / L², L = ${bucklingLength} mm, I = ${I.toExponential(3)} mm4`]
         ], plain(slenderness), { clause: 'EN 1993-1-1 6.3.1.2' }),
-        step(`\\chi_${axis}`, `\\frac{1}{\\phi + \\sqrt{\\phi^2 - \\bar\\lambda_${axis}^2}}`, [
-            ['\\phi', 0.5 * (1 + imperfection[curve] * (slenderness - 0.2) + slenderness ** 2), ''], [`\\bar\\lambda_${axis}`, slenderness, '']
+        step(`\\chi_${axis}`, `\\frac{1}{\\phi + \\sqrt{\\phi^2 - \\lambda_{rel,${axis}}^2}}`, [
+            ['\\phi', 0.5 * (1 + imperfection[curve] * (slenderness - 0.2) + slenderness ** 2), ''], [`\\lambda_{rel,${axis}}`, slenderness, '']
         ], plain(chi), { clause: 'EN 1993-1-1 6.3.1.2, Table 6.2', note: `curve ${curve}, α = ${imperfection[curve]}` }),
         full
     ] : [full];

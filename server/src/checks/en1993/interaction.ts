@@ -22,6 +22,8 @@ interface Reduced {
     readonly rho: number;
     /** |N| over N_pl,Rd, with the shear's share taken off. */
     readonly n: number;
+    /** N, with the shear's share taken off. */
+    readonly axial: number;
     readonly shearMoment: number;
     readonly moment: number;
 }
@@ -58,7 +60,7 @@ function reduce(member: SteelMember, sectionClass: SectionClass, { N, V }: Secti
         : (1 - rho) * full;
     const axial = (section.A - rho * section.Avz) * steel.fy / parameters.gammaM0;
     const n = quotient(Math.abs(N), axial);
-    return { rho, n, shearMoment, moment: shearMoment * axialFactor(member, sectionClass, n) };
+    return { rho, n, axial, shearMoment, moment: shearMoment * axialFactor(member, sectionClass, n) };
 }
 
 /** What is left of the moment resistance beside the axial force. */
@@ -82,11 +84,11 @@ function explain(member: SteelMember, sectionClass: SectionClass, { N, V, M }: S
     const whole: readonly TermRow[] = [['M_{c,Rd}', momentResistance(member, sectionClass) / 1e6, 'kNm'], ['\\rho', reduced.rho, '']];
     const rolled = section.shape === 'I' && sectionClass < 3;
     return [
-        step('\\rho', '\\left(\\frac{2 V_{Ed}}{V_{pl,Rd}} - 1\\right)^2', [
-            ['V_{Ed}', Math.abs(V) / 1e3, 'kN'], ['V_{pl,Rd}', capacity / 1e3, 'kN']
-        ], plain(reduced.rho), {
-            clause: 'EN 1993-1-1 6.2.8(3)', ...(reduced.rho === 0 ? { note: '0, for no more than half of V_pl,Rd is there: 6.2.8(2)' } : {})
-        }),
+        reduced.rho === 0
+            ? step('\\rho', '0', [], plain(0), { clause: 'EN 1993-1-1 6.2.8(2)', note: `V = ${(Math.abs(V) / 1e3).toFixed(1)} kN is no more than half of V_pl,Rd = ${(capacity / 1e3).toFixed(1)} kN` })
+            : step('\\rho', '\\min\\left(\\left(\\frac{2 V_{Ed}}{V_{pl,Rd}} - 1\\right)^2, 1\\right)', [
+                ['V_{Ed}', Math.abs(V) / 1e3, 'kN'], ['V_{pl,Rd}', capacity / 1e3, 'kN']
+            ], plain(reduced.rho), { clause: 'EN 1993-1-1 6.2.8(3)' }),
         rolled
             ? step('M_{V,Rd}', 'M_{c,Rd} - \\rho \\frac{A_w^2}{4 t_w} \\frac{f_y}{\\gamma_{M0}}', [
                 ...whole, ['A_w', webDepth(section) * section.tw, 'mm2'], ['t_w', section.tw, 'mm'], yieldTerm(member), gammaM0Term(member)
@@ -95,8 +97,10 @@ function explain(member: SteelMember, sectionClass: SectionClass, { N, V, M }: S
         step('M_{N,V,Rd}', 'M_{V,Rd} k_N', [
             ['M_{V,Rd}', reduced.shearMoment / 1e6, 'kNm'], ['k_N', factor, '', `what N = ${(N / 1e3).toFixed(1)} kN, n = ${reduced.n.toFixed(3)}, leaves`]
         ], kNm(reduced.moment), { clause: 'EN 1993-1-1 6.2.9, 6.2.10' }),
-        ...(reduced.moment > 0 ? [step('\\eta', '\\frac{M_{Ed}}{M_{N,V,Rd}}', [
-            ['M_{Ed}', Math.abs(M) / 1e6, 'kNm'], ['M_{N,V,Rd}', reduced.moment / 1e6, 'kNm']
-        ], plain(quotient(Math.abs(M), reduced.moment)))] : [])
+        step('n', '\\frac{N_{Ed}}{N_{V,Rd}}', [['N_{Ed}', Math.abs(N) / 1e3, 'kN'], ['N_{V,Rd}', reduced.axial / 1e3, 'kN', 'axial resistance beside the shear']],
+            plain(reduced.n), { clause: 'EN 1993-1-1 6.2.9, 6.2.10' }),
+        ...(reduced.moment > 0 || M !== 0 ? [step('\\eta', '\\max\\left(\\frac{M_{Ed}}{M_{N,V,Rd}}, n\\right)', [
+            ['M_{Ed}', Math.abs(M) / 1e6, 'kNm'], ['M_{N,V,Rd}', reduced.moment / 1e6, 'kNm'], ['n', reduced.n, '']
+        ], plain(Math.max(M === 0 ? 0 : quotient(Math.abs(M), reduced.moment), reduced.n)))] : [step('\\eta', 'n', [['n', reduced.n, '']], plain(reduced.n))])
     ];
 }

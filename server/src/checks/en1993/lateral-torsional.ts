@@ -47,15 +47,15 @@ export function lateralResistance(member: SteelMember, sectionClass: SectionClas
     function explainReduction(): readonly Step[] {
         return [
             explainCriticalMoment(section, steel, lateral),
-            step('\\bar\\lambda_{LT}', '\\sqrt{\\frac{W_y f_y}{M_{cr}}}', [
+            step('\\lambda_{rel,LT}', '\\sqrt{\\frac{W_y f_y}{M_{cr}}}', [
                 ['W_y', W, 'mm3'], yieldTerm(member), ['M_{cr}', critical / 1e6, 'kNm']
             ], plain(slenderness), { clause: `${clause}(1)` }),
-            step('\\chi_{LT}', '\\frac{1}{\\phi_{LT} + \\sqrt{\\phi_{LT}^2 - \\beta \\bar\\lambda_{LT}^2}}', [
+            step('\\chi_{LT}', '\\frac{1}{\\phi_{LT} + \\sqrt{\\phi_{LT}^2 - \\beta \\lambda_{rel,LT}^2}}', [
                 ['\\phi_{LT}', 0.5 * (1 + imperfection[curve] * (slenderness - plateau) + beta * slenderness ** 2), ''],
-                ['\\beta', beta, ''], ['\\bar\\lambda_{LT}', slenderness, '']
+                ['\\beta', beta, ''], ['\\lambda_{rel,LT}', slenderness, '']
             ], plain(chi), { clause, note: `curve ${curve}, α_LT = ${imperfection[curve]}, λ̄_LT,0 = ${plateau}` }),
-            ...(f < 1 ? [step('f', '1 - 0.5 (1 - k_c) (1 - 2 (\\bar\\lambda_{LT} - 0.8)^2)', [
-                ['k_c', 1 / Math.sqrt(lateral.shape.C1), '', '1/√C1'], ['\\bar\\lambda_{LT}', slenderness, '']
+            ...(f < 1 ? [step('f', '1 - 0.5 (1 - k_c) (1 - 2 (\\lambda_{rel,LT} - 0.8)^2)', [
+                ['k_c', 1 / Math.sqrt(lateral.shape.C1), '', '1/√C1'], ['\\lambda_{rel,LT}', slenderness, '']
             ], plain(f), { clause: 'EN 1993-1-1 6.3.2.3(2)' })] : [])
         ];
     }

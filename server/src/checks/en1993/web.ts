@@ -29,6 +29,9 @@ interface Patch {
     readonly m1: number;
     readonly m2: number;
     readonly kF: number;
+    /** s_s as it counts, and l_e of an end, mm. */
+    readonly ss: number;
+    readonly le?: number;
     /** l_y, mm. */
     readonly length: number;
     readonly critical: number;
@@ -55,9 +58,9 @@ export function web(member: SteelMember, input: WebInput): Verdict | Problem {
     const together = (ofLoad + 0.8 * ofMoment) / 1.4;
     return {
         utilisation: F === 0 ? 0 : Math.max(ofLoad, together), demand: kN(Math.abs(F)), capacity: kN(patch.resistance), clause: webClause,
-        explain: () => [...explain(member, place, patch), ...(M === 0 ? [] : [step('\\eta', '\\frac{\\eta_2 + 0.8 \\eta_1}{1.4}', [
-            ['\\eta_2', ofLoad, '', 'load'], ['\\eta_1', ofMoment, '', 'moment over W_el f_y']
-        ], plain(together), { clause: 'EN 1993-1-5 7.2' })])]
+        explain: () => [...explain(member, place, patch), step('\\eta', '\\max\\left(\\frac{F_{Ed}}{F_{Rd}}, \\frac{1}{1.4} \\left(\\frac{F_{Ed}}{F_{Rd}} + 0.8 \\eta_1\\right)\\right)', [
+            ['F_{Ed}', Math.abs(F) / 1e3, 'kN'], ['F_{Rd}', patch.resistance / 1e3, 'kN'], ['\\eta_1', F === 0 ? 0 : ofMoment, '', 'moment over W_el f_y']
+        ], plain(F === 0 ? 0 : Math.max(ofLoad, together)), { clause: 'EN 1993-1-5 6.6, 7.2' })]
     };
 }
 
@@ -73,15 +76,15 @@ function patchOf({ section, steel, parameters }: SteelMember, ss: number, place:
     const m1 = section.b / tw;
     const kF = place.kind === 'inner' ? 6 + 2 * (hw / place.panel) ** 2 : Math.min(2 + 6 * (ss + place.overhang) / hw, 6);
     const inner = ss + 2 * tf * (1 + Math.sqrt(m1 + m2));
-    const length = place.kind === 'inner' ? Math.min(inner, place.panel) : Math.min(inner, ...endLengths(ss + place.overhang));
+    const le = place.kind === 'end' ? Math.min(kF * steel.E * tw ** 2 / (2 * steel.fy * hw), ss + place.overhang) : undefined;
+    const length = le === undefined ? Math.min(inner, place.kind === 'inner' ? place.panel : inner) : Math.min(inner, ...endLengths(le));
     const critical = 0.9 * kF * steel.E * tw ** 3 / hw;
     const slenderness = Math.sqrt(length * tw * steel.fy / critical);
     const chi = Math.min(0.5 / slenderness, 1);
-    return { m1, m2, kF, length, critical, slenderness, chi, resistance: chi * length * tw * steel.fy / parameters.gammaM1 };
+    return { m1, m2, kF, ss, ...le === undefined ? {} : { le }, length, critical, slenderness, chi, resistance: chi * length * tw * steel.fy / parameters.gammaM1 };
 
     /** (6.11) and (6.12). */
-    function endLengths(reach: number): readonly [number, number] {
-        const le = Math.min(kF * steel.E * tw ** 2 / (2 * steel.fy * hw), reach);
+    function endLengths(le: number): readonly [number, number] {
         return [le + tf * Math.sqrt(m1 / 2 + (le / tf) ** 2 + m2), le + tf * Math.sqrt(m1 + m2)];
     }
 }
@@ -95,22 +98,23 @@ function explain(member: SteelMember, place: LoadPlace, patch: Patch): readonly 
             ['k_F', patch.kF, ''], ['E', member.steel.E, 'MPa'], tw, ['h_w', webDepth(section), 'mm']
         ], kN(patch.critical), { clause: 'EN 1993-1-5 (6.5)' }),
         explainLength(member, place, patch),
-        step('\\bar\\lambda_F', '\\sqrt{\\frac{l_y t_w f_y}{F_{cr}}}', [
+        step('\\lambda_{rel,F}', '\\sqrt{\\frac{l_y t_w f_y}{F_{cr}}}', [
             ly, tw, yieldTerm(member), ['F_{cr}', patch.critical / 1e3, 'kN']
         ], plain(patch.slenderness), { clause: 'EN 1993-1-5 (6.4)' }),
-        step('\\chi_F', '\\frac{0.5}{\\bar\\lambda_F}', [['\\bar\\lambda_F', patch.slenderness, '']], plain(patch.chi), { clause: 'EN 1993-1-5 (6.3)', note: 'not above 1' }),
+        step('\\chi_F', '\\min\\left(\\frac{0.5}{\\lambda_{rel,F}}, 1\\right)', [['\\lambda_{rel,F}', patch.slenderness, '']], plain(patch.chi), { clause: 'EN 1993-1-5 (6.3)' }),
         step('F_{Rd}', '\\chi_F \\frac{f_y l_y t_w}{\\gamma_{M1}}', [
             ['\\chi_F', patch.chi, ''], yieldTerm(member), ly, tw, gammaM1Term(member)
         ], kN(patch.resistance), { clause: 'EN 1993-1-5 (6.1)' })
     ];
 }
 
-const endLength = '\\min\\left( l_e + t_f \\sqrt{\\frac{m_1}{2} + \\frac{l_e^2}{t_f^2} + m_2}, l_e + t_f \\sqrt{m_1 + m_2} \\right)';
+const innerLength = 's_s + 2 t_f (1 + \\sqrt{m_1 + m_2})';
+const endLength = 'l_e + t_f \\sqrt{\\frac{m_1}{2} + \\frac{l_e^2}{t_f^2} + m_2}, l_e + t_f \\sqrt{m_1 + m_2}';
 
-function explainLength({ section }: SteelMember, place: LoadPlace, { length, m1, m2 }: Patch): Step {
-    const inner = place.kind === 'inner';
-    return step('l_y', inner ? 's_s + 2 t_f (1 + \\sqrt{m_1 + m_2})' : endLength, [['t_f', section.tf, 'mm'], ['m_1', m1, ''], ['m_2', m2, '']], mm(length), {
-        clause: inner ? 'EN 1993-1-5 (6.10)' : 'EN 1993-1-5 (6.11), (6.12)',
-        note: inner ? 'not above the panel' : 'l_e = k_F E t_w²/2 f_y h_w, not above s_s + c; l_y not above that of an inner load'
-    });
+function explainLength({ section }: SteelMember, place: LoadPlace, { length, m1, m2, ss, le }: Patch): Step {
+    const shared: readonly TermRow[] = [['s_s', ss, 'mm', 'stiff bearing'], ['t_f', section.tf, 'mm'], ['m_1', m1, ''], ['m_2', m2, '']];
+    return place.kind === 'inner'
+        ? step('l_y', `\\min\\left(${innerLength}, a\\right)`, [...shared, ['a', place.panel, 'mm', 'panel']], mm(length), { clause: 'EN 1993-1-5 (6.10)' })
+        : step('l_y', `\\min\\left(${innerLength}, ${endLength}\\right)`, [...shared, ['l_e', le ?? NaN, 'mm', 'k_F E t_w²/2 f_y h_w, not above s_s + c']], mm(length),
+            { clause: 'EN 1993-1-5 (6.10), (6.11), (6.12)' });
 }

@@ -1,4 +1,5 @@
 /** EN 1993-1-8 Table 3.4: resistance of one bolt, non-preloaded, in normal round holes. N, mm, MPa. */
+import { normalHole } from '../../../analysis/splice-layout.js';
 import type { BoltGrade, Thread } from '../../../catalog/bolts.js';
 
 export interface Bolt {
@@ -70,6 +71,6 @@ const round = (value: number): number => Math.round(value * 10) / 10;
  * The bolt of a thread and a class in its normal round hole: 1 mm over to M14, 2 mm to M24, 3 mm beyond
  * (EN 1993-1-8 with EN 1090-2; "Steel Buildings in Europe", multi-storey part 5, 2.1 prints 2 and 3 mm).
  */
-export function boltOf(thread: Thread, grade: BoltGrade, d0 = thread.d + (thread.d < 16 ? 1 : thread.d <= 24 ? 2 : 3)): Bolt {
+export function boltOf(thread: Thread, grade: BoltGrade, d0 = normalHole(thread.d)): Bolt {
     return { name: `${thread.name} ${grade.name}`, d: thread.d, d0, As: thread.As, fub: grade.fub, alphaV: grade.alphaV, across: thread.acrossFlats };
 }
