@@ -51,7 +51,7 @@ describe('references', () => {
 
 describe('evaluation', () => {
     it('is one and the same for a text and for a document of the editor', () => {
-        const { model, findings } = evaluate(loft, 'sail-loft.padstone');
+        const { model, findings } = evaluate(loft, { file: 'sail-loft.padstone' });
         expect({ model, findings }).toEqual({ model: evaluateText(sailLoft, 'sail-loft.padstone').model, findings: [] });
     });
 

@@ -1,7 +1,7 @@
 /** Which members cannot be trusted: those with an error in their own text, and what depends on such. */
 import type { AstNode } from 'langium';
 import * as ast from '../generated/ast.js';
-import type { Evaluation } from '../model.js';
+import type { Evaluation, Hanger } from '../model.js';
 import type { Context } from './context.js';
 import { report, source } from './context.js';
 import type { SyntaxError } from './syntax.js';
@@ -29,8 +29,8 @@ function lastBefore(sorted: readonly ast.Declaration[], offset: number): ast.Dec
     return sorted[low - 1];
 }
 
-/** Spreads from members that are broken to those that carry them or that they carry. */
-export function spread(root: ast.Calculation, unsound: ReadonlySet<ast.Declaration>, reasons: Map<string, string>): void {
+/** Spreads from members that are broken to those that carry them or that they carry, or that hang between. */
+export function spread(root: ast.Calculation, unsound: ReadonlySet<ast.Declaration>, reasons: Map<string, string>, hangers: readonly Hanger[]): void {
     const members = root.declarations.filter(ast.isMember).filter(member => member.name);
     const names = new Set(members.map(member => member.name));
     const neighbours = new Map<string, Set<string>>();
@@ -43,11 +43,15 @@ export function spread(root: ast.Calculation, unsound: ReadonlySet<ast.Declarati
             }
         }
     }
+    for (const { carries, from } of hangers) {
+        join(carries, from);
+        join(from, carries);
+    }
     const queue = [...reasons.keys()];
     for (let name = queue.pop(); name !== undefined; name = queue.pop()) {
         for (const next of neighbours.get(name) ?? []) {
             if (!reasons.has(next)) {
-                reasons.set(next, `${name}, which it stands on or carries, has an error`);
+                reasons.set(next, `${name}, which it stands on, hangs from or carries, has an error`);
                 queue.push(next);
             }
         }

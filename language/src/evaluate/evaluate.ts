@@ -1,38 +1,45 @@
 import type { LangiumDocument } from 'langium';
 import * as ast from '../generated/ast.js';
 import { refusal } from '../lexing/lexer.js';
-import type { Evaluation, Finding, Load, Member, Model } from '../model.js';
+import type { Evaluation, Load, Model } from '../model.js';
+import { checkParameters } from './arguments.js';
 import { brokenMembers, spread, unsoundDeclarations, wordsOf } from './broken.js';
 import type { Context } from './context.js';
-import { attempt, newContext } from './context.js';
+import { attempt, fail, newContext, report, source } from './context.js';
+import { expandUse } from './details.js';
 import { evaluateExpression } from './expressions.js';
+import { evaluateHanger } from './hangers.js';
+import type { Include, ReadFile, ReadFiles } from './includes.js';
+import { readFiles } from './includes.js';
 import { evaluateAccess, evaluateJob, evaluateValues } from './job.js';
+import { evaluateBreakEvens, nameLeftOut } from './left-out.js';
 import { evaluateLoad } from './loads.js';
 import { evaluateMaterial, evaluateWall } from './materials.js';
 import { evaluateMember } from './members.js';
 import { collectNames, reportDuplicates } from './names.js';
-import { evaluateBreakEvens, evaluateNotComputed } from './left-out.js';
 import { evaluateRequirement } from './requirements.js';
-import { checkUnusedValues } from './unused-values.js';
+import { checkPresence } from './presence.js';
+import { evaluateStage, withoutUnsound } from './stages.js';
 import { evaluateSurvey } from './survey.js';
-import type { SyntaxError } from './syntax.js';
 import { syntaxErrors } from './syntax.js';
+import { findingsToTell } from './told.js';
+import { checkUnusedValues } from './unused-values.js';
 
-/** So many findings are told for a file; one more says how many are left out. */
-export const mostFindings = 200;
+export interface EvaluateOptions {
+    /** What the places of findings call the document; its address unless said. */
+    readonly file?: string;
+    /** Without it nothing that is included is read, and each include is named as not computed. */
+    readonly include?: Include;
+}
 
-/**
- * The model of what is sound in a document, and what is wrong with the rest. Never throws.
- * `file` is what the places of findings call the document.
- */
-export function evaluate(document: LangiumDocument, file: string = document.uri.toString()): Evaluation {
-    const text = document.textDocument.getText();
-    const refused = refusal(text);
+/** The model of what is sound in a document and those that it includes, and what is wrong with the rest. Never throws on bad input. */
+export function evaluate(document: LangiumDocument, { file = document.uri.toString(), include }: EvaluateOptions = {}): Evaluation {
+    const refused = refusal(document.textDocument.getText());
     if (refused !== undefined) {
         return nothing(file, 'not-read', refused);
     }
     try {
-        return evaluateRoot(document.parseResult.value as ast.Calculation, document, text, file);
+        return evaluateFiles(readFiles(document, file, include), include !== undefined);
     } catch (error) {
         if (error instanceof RangeError) {
             return nothing(file, 'too-deep', 'something in this file is nested too deep to be read');
@@ -41,12 +48,16 @@ export function evaluate(document: LangiumDocument, file: string = document.uri.
     }
 }
 
-function evaluateRoot(root: ast.Calculation, document: LangiumDocument, text: string, file: string): Evaluation {
-    const context = newContext(file, collectNames(root));
-    const errors = syntaxErrors(document.parseResult, text, file);
-    const unsound = unsoundDeclarations(root, errors);
+function evaluateFiles(read: ReadFiles, reading: boolean): Evaluation {
+    const main = read.files[0]!;
+    const root: ast.Calculation = { ...main.root, declarations: [...read.declarations] };
+    const context = newContext(new Map(read.files.map(one => [one.root, one.file])), collectNames(root));
+    context.findings.push(...read.findings);
+    const errors = read.files.flatMap(one => syntaxErrors(one.document.parseResult, one.document.textDocument.getText(), one.file));
+    const unsound = new Set(read.files.flatMap(one => [...unsoundDeclarations(one.root, errors.filter(error => error.finding.source.file === one.file))]));
     const reasons = new Map<string, string>();
-    const job = evaluateJob(context, root);
+    const job = evaluateJob(context, main.root);
+    reportIncludedJobs(context, read.files.slice(1));
     reportDuplicates(context);
     const values = evaluateValues(context, root);
     root.declarations.filter(ast.isLet).forEach(node => evaluateExpression(context, node.value?.value));
@@ -69,24 +80,53 @@ function evaluateRoot(root: ast.Calculation, document: LangiumDocument, text: st
     const members = soundOf(memberNodes, node => evaluateMember(context, node), node => reasons.set(node.name, 'it has an error'));
     memberNodes.forEach(node => dependOnBad(node, badThings, reasons));
     context.names.duplicates.forEach(({ again, first }) => [again, first].filter(ast.isMember).forEach(node => reasons.set(node.name, 'its name is given twice')));
+
+    const loseMembers = (node: ast.Declaration, why: string) => wordsOf(node)
+        .filter(word => ast.isMember(context.names.things.get(word)) && !reasons.has(word)).forEach(word => reasons.set(word, why));
     const loads = soundOf(root.declarations.filter(ast.isLoad), node => evaluateLoad(context, node), node => loseLoad(context, node, reasons));
+    root.declarations.filter(ast.isDetail).forEach(node => checkParameters(context, node));
+    const hangers = [
+        ...soundOf(namedHangers(context, root), node => evaluateHanger(context, node, node.name), node => loseMembers(node, `hanger ${node.name} on it has an error`)),
+        ...soundOf(root.declarations.filter(ast.isUse), node => expandUse(context, node, read.incomplete), node => loseMembers(node, `${node.name}, which uses it, has an error`)).flat()
+    ];
     errors.flatMap(error => error.skipped).filter(word => ast.isMember(context.names.things.get(word)) && !reasons.has(word))
         .forEach(word => reasons.set(word, 'a line that could not be read names it'));
-    spread(root, unsound, reasons);
+    const stages = root.declarations.filter(ast.isStage).filter(node => node.name).map(node => ({ node, ...attempt(context, () => evaluateStage(context, node)) }));
+    stages.filter(({ node, sound }) => !sound || unsound.has(node)).forEach(({ node }) => loseMembers(node, `stage ${node.name}, which names it, has an error`));
+    const { sound: inOrder } = attempt(context, () => checkPresence(context, stages.map(({ value: { stage, events } }) => ({ ...stage, events })), members, hangers, [...memberNodes, ...hangers].map(node => node.name)));
+    if (!inOrder) {
+        stages.forEach(({ node }) => loseMembers(node, 'the stages have an error'));
+    }
+    spread(root, unsound, reasons, hangers);
     const broken = brokenMembers(context, root, reasons);
 
     const requirements = root.declarations.filter(ast.isRequire).flatMap(node => evaluateRequirement(context, node) ?? []);
     const survey = evaluateSurvey(context, root);
     const access = evaluateAccess(context, root);
-    evaluateNotComputed(context, root);
+    nameLeftOut(context, root, reading);
     checkUnusedValues(context, root);
     evaluateBreakEvens(context, root, new Set(reasons.keys()));
-    const isSound = ({ name }: Member) => !reasons.has(name);
+    const soundMembers = members.filter(({ name }) => !reasons.has(name));
+    const soundHangers = hangers.filter(({ carries, from }) => !reasons.has(carries) && !reasons.has(from));
     const model: Model = {
-        file, files: [file], job, values, materials, walls, members: members.filter(isSound), loads: loads.filter((load: Load) => !reasons.has(load.member)),
-        hangers: [], stages: [], requirements, survey, access, notComputed: [...context.notComputed.values()], inputs: context.inputs
+        file: main.file, files: read.files.map(one => one.file), job, values, materials, walls, members: soundMembers,
+        loads: loads.filter((load: Load) => !reasons.has(load.member)), hangers: soundHangers,
+        stages: stages.map(({ value }) => withoutUnsound(value.stage, soundMembers, soundHangers)),
+        requirements, survey, access, notComputed: [...context.notComputed.values()], inputs: context.inputs
     };
-    return { model, findings: bounded(withoutConsequences(context.findings, errors, unsound), file), broken };
+    return { model, findings: findingsToTell(context, errors, unsound, main.file), broken };
+}
+
+function reportIncludedJobs(context: Context, included: readonly ReadFile[]): void {
+    for (const job of included.flatMap(({ root }) => root.declarations.filter(ast.isJob))) {
+        report(context, 'warning', 'included-job', 'this file is included in another job: the settings of its own are not used there', source(context, job, 'title'));
+    }
+}
+
+function namedHangers(context: Context, root: ast.Calculation): readonly (ast.Hanger & { readonly name: string })[] {
+    return root.declarations.filter(ast.isHanger).flatMap(node => (node.name === undefined
+        ? fail(context, 'no-name', 'this hanger has no name: only in a detail may it go without, and is called as the use is', source(context, node)) ?? []
+        : [node as ast.Hanger & { readonly name: string }]));
 }
 
 const isMaterial = (node: ast.Declaration): node is ast.Timber | ast.Steel | ast.Masonry => ast.isTimber(node) || ast.isSteel(node) || ast.isMasonry(node);
@@ -108,35 +148,6 @@ function loseLoad(context: Context, node: ast.Load, reasons: Map<string, string>
         }
     }
 }
-
-/** What a statement that could not be read makes seem missing. */
-const consequences = new Set([
-    'no-material', 'no-section', 'no-length', 'no-support', 'no-grade', 'no-category', 'load-on-nothing', 'load-without-place', 'load-without-strip',
-    'load-misplaced', 'empty-loss', 'floor-incomplete', 'said-twice'
-]);
-
-function withoutConsequences(findings: readonly Finding[], errors: readonly SyntaxError[], unsound: ReadonlySet<ast.Declaration>): readonly Finding[] {
-    const runs = [...unsound].map(node => node.$cstNode!);
-    const syntax = errors.map(error => error.finding);
-    const units = new Set(syntax.filter(isUnitMistake).map(finding => finding.source.line));
-    const told = findings.filter(({ code, source }) =>
-        !(consequences.has(code) && runs.some(run => run.offset <= source.start && source.start < run.end)) && !(code === 'unit-missing' && units.has(source.line)));
-    return [...syntax, ...told];
-}
-
-const isUnitMistake = ({ code }: Finding) => code === 'unknown-unit' || code === 'decimal-comma';
-
-function bounded(findings: readonly Finding[], file: string): readonly Finding[] {
-    const sorted = [...findings].sort((a, b) => a.source.start - b.source.start || severityRank(a) - severityRank(b));
-    if (sorted.length <= mostFindings) {
-        return sorted;
-    }
-    const kept = [...sorted].sort((a, b) => severityRank(a) - severityRank(b)).slice(0, mostFindings).sort((a, b) => a.source.start - b.source.start);
-    const left = sorted.length - mostFindings;
-    return [...kept, { severity: 'error', code: 'more-findings', message: `and ${left} more`, source: { ...kept.at(-1)!.source, file } }];
-}
-
-const severityRank = ({ severity }: Finding): number => (severity === 'error' ? 0 : 1);
 
 function nothing(file: string, code: string, message: string): Evaluation {
     const source = { file, start: 0, end: 0, line: 1, column: 1 };

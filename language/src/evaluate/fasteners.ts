@@ -12,12 +12,12 @@ export interface Thread { readonly size: string; readonly diameter: number }
 
 /** Of `M12`, or of what the use of a detail gives for a parameter. */
 export function threadOf(context: Context, node: ast.Bolts | ast.Rods): Thread | undefined {
-    const name = context.threads.get(node.thread) ?? node.thread;
+    const name = context.expansion?.threads.get(node.thread) ?? node.thread;
     if (name === undefined || threadSizes.includes(name)) {
         return name === undefined ? undefined : { size: name, diameter: Number(name.slice(1)) };
     }
     return failUnknown(context, 'unknown-thread', `unknown thread '${name}'`, source(context, node, 'thread'),
-        { word: name, among: [...threadSizes, ...context.threads.keys()], otherwise: `: known are ${threadSizes.join(', ')}` });
+        { word: name, among: [...threadSizes, ...context.expansion?.threads.keys() ?? []], otherwise: `: known are ${threadSizes.join(', ')}` });
 }
 
 /** Where none is said it is the weakest, assumed. */

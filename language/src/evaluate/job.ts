@@ -1,11 +1,10 @@
 import { GrammarUtils } from 'langium';
 import * as ast from '../generated/ast.js';
-import type { Access, Given, Job, ValueOverride } from '../model.js';
+import type { Access, Given, Job, SourceRef, ValueOverride } from '../model.js';
 import type { Context } from './context.js';
-import { fail, report, source } from './context.js';
+import { fail, fileOf, report, source } from './context.js';
 import { evaluateExpression } from './expressions.js';
 import { aDistance, aMass, given } from './inputs.js';
-import { sourceOf } from './source.js';
 import { failUnknown } from './unknown.js';
 
 const bases = ['EN1995'];
@@ -14,7 +13,7 @@ export function evaluateJob(context: Context, root: ast.Calculation): Job {
     const [node, again] = root.declarations.filter(ast.isJob);
     if (node === undefined) {
         reportMissingJob(context, root);
-        return { title: '', basis: 'EN1995', serviceClass: 2, serviceClassStated: false, combinations: '6.10', source: sourceOf(root, context.file) };
+        return { title: '', basis: 'EN1995', serviceClass: 2, serviceClassStated: false, combinations: '6.10', source: startOf(context, root) };
     }
     if (again !== undefined) {
         fail(context, 'duplicate-job', 'a file is one job: this is the second', source(context, again, 'title'));
@@ -31,11 +30,13 @@ export function evaluateJob(context: Context, root: ast.Calculation): Job {
     };
 }
 
+const startOf = (context: Context, root: ast.Calculation): SourceRef => ({ file: fileOf(context, root), start: 0, end: 0, line: 1, column: 1 });
+
 function reportMissingJob(context: Context, root: ast.Calculation): void {
-    const start = { file: context.file, start: 0, end: 0, line: 1, column: 1 };
-    const library = root.declarations.some(ast.isDetail) && !root.declarations.some(node => ast.isMember(node) || ast.isLoad(node));
+    const start = startOf(context, root);
+    const library = root.declarations.some(node => ast.isDetail(node) || ast.isValues(node)) && !root.declarations.some(node => ast.isMember(node) || ast.isLoad(node));
     if (library) {
-        report(context, 'info', 'library', 'this file holds details for other files: it has no job of its own', start);
+        report(context, 'info', 'library', 'this file holds details or values for other files: it has no job of its own', start);
     } else {
         fail(context, 'no-job', 'no job is named: a file begins with a line such as job "Sail loft, relief of tie T2"', start,
             { fix: { title: 'name the job', text: 'job "Untitled"\n\n' } });

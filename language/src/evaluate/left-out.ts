@@ -9,20 +9,14 @@ import { resolve } from './names.js';
 import type { Construct } from './not-computed.js';
 import { notComputed } from './not-computed.js';
 import { failUnknown } from './unknown.js';
-import { checkArguments, checkNames, checkParameters } from './uses.js';
 
-export function evaluateNotComputed(context: Context, root: ast.Calculation): void {
-    const included = root.declarations.some(ast.isInclude);
+/** `reading`: included files are read here. */
+export function nameLeftOut(context: Context, root: ast.Calculation, reading: boolean): void {
     for (const node of root.declarations) {
         switch (node.$type) {
-            case 'Include': say(context, node, 'include', `include "${node.path ?? ''}"`); break;
-            case 'Hanger': say(context, node, 'hangers', `hanger ${node.name ?? ''}`.trim()); break;
-            case 'Detail': checkParameters(context, node); break;
-            case 'Use':
-                checkUse(context, node, included);
-                say(context, node, 'use', `detail use ${node.name}`);
+            case 'Include':
+                if (!reading) { say(context, node, 'include', `include "${node.path ?? ''}"`); }
                 break;
-            case 'Stage': say(context, node, 'stages', `stage ${node.name}`); break;
             case 'LoadTest': say(context, node, 'loadtest', `load test ${node.name}`); break;
             case 'Option': say(context, node, 'option', `option ${node.name}`, []); break;
             default: break;
@@ -38,9 +32,8 @@ function say(context: Context, node: ast.Declaration, construct: Construct, what
 
 /** Names in parts that are not computed are looked up all the same, where no other step does. */
 function checkReference(context: Context, node: ast.Declaration, reference: Reference, container: AstNode): void {
-    const elsewhere = ast.isDetail(node) || ast.isUse(node);
     const evaluated = ast.isOption(node) ? !ast.isReplace(container) : ast.isReference(container);
-    if (!elsewhere && !evaluated) {
+    if (!evaluated) {
         resolve(context, reference, container, isAnything, '');
     }
 }
@@ -51,19 +44,6 @@ function referencedMembers(context: Context, node: AstNode): readonly string[] {
 }
 
 const references = (node: AstNode) => AstUtils.streamAst(node).flatMap(part => AstUtils.streamReferences(part));
-
-/** A detail that is not in this file may be in one that it includes. */
-function checkUse(context: Context, node: ast.Use, included: boolean): void {
-    const name = node.detail?.$refText;
-    const detail = name === undefined ? undefined : context.names.details.get(name);
-    if (detail !== undefined) {
-        checkArguments(context, node, detail);
-    } else if (included) {
-        checkNames(context, node);
-    } else if (name !== undefined) {
-        failUnknown(context, 'unknown-name', `unknown detail '${name}'`, source(context, node, 'detail'), { word: name, among: context.names.details.keys() });
-    }
-}
 
 const parts = { Ply: 'ply', Bolts: 'bolts', Fire: 'fire' } as const;
 

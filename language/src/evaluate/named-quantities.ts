@@ -34,7 +34,8 @@ export function namedQuantity(context: Context, node: ast.Reference): Quantity |
         return fail(context, 'circle', `circle of definitions: ${[...context.pending.slice(start), path].join(' → ')}`, source(context, node));
     }
     context.pending.push(path);
-    const value = getter(context);
+    const { expansion } = context;
+    const value = getter(expansion === undefined || expansion.own.has(thing) ? context : expansion.outer);
     context.pending.pop();
     return value;
 }

@@ -2,8 +2,7 @@
 import type { AstNode, Reference } from 'langium';
 import * as ast from '../generated/ast.js';
 import type { Context } from './context.js';
-import { fail, source } from './context.js';
-import { sourceOf, sourceOfCst } from './source.js';
+import { fail, poisoned, source, sourceOfReference } from './context.js';
 import { failUnknown } from './unknown.js';
 
 export type Named = (ast.Let | ast.Member | ast.Load | ast.Wall | ast.Timber | ast.Steel | ast.Masonry | ast.Hanger | ast.Use | ast.LoadTest) & { readonly name: string };
@@ -47,6 +46,7 @@ export function collectNames(root: ast.Calculation): Names {
     return { things, details, duplicates, hung: new Set(root.declarations.flatMap(hungNames)) };
 }
 
+/** What a hanger or the use of a detail may hold. */
 function hungNames(node: ast.Declaration): readonly string[] {
     const names = ast.isHanger(node) ? [node.carried?.$refText]
         : ast.isUse(node) ? node.arguments.map(({ value }) => (ast.isReference(value) ? value.subject?.$refText : undefined)) : [];
@@ -57,7 +57,7 @@ export function reportDuplicates(context: Context): void {
     for (const { again, first } of context.names.duplicates) {
         const at = source(context, again, 'name');
         fail(context, 'duplicate-name', `'${again.name}' is already the name of something else`, at,
-            { related: [{ message: 'the first is here', source: sourceOf(first, context.file) }] });
+            { related: [{ message: 'the first is here', source: source(context, first) }] });
     }
 }
 
@@ -67,17 +67,16 @@ export function resolve<T extends Named>(
 ): T | undefined {
     const name = reference?.$refText;
     if (name === undefined || name === '') {
-        context.failures++;
-        return undefined;
+        return poisoned(context);
     }
     const thing = context.names.things.get(name);
     if (thing !== undefined && wanted(thing)) {
         return thing;
     }
-    const at = reference?.$refNode === undefined ? source(context, node) : sourceOfCst(reference.$refNode, context.file);
+    const at = sourceOfReference(context, reference!, node);
     if (thing !== undefined) {
         return fail(context, 'wrong-kind', `'${name}' is ${kindOf(thing)}, not ${kind}`, at,
-            { related: [{ message: `${name} is here`, source: sourceOf(thing, context.file) }] });
+            { related: [{ message: `${name} is here`, source: source(context, thing) }] });
     }
     const among = [...[...context.names.things.values()].filter(wanted).map(known => known.name), ...alsoKnown];
     return failUnknown(context, 'unknown-name', `unknown name '${name}'`, at, { word: name, among });

@@ -8,6 +8,7 @@ import { newContext } from './context.js';
 import { evaluateExpression } from './expressions.js';
 import type { Expectation } from './inputs.js';
 import { aLength, aStation, aTime, fitting } from './inputs.js';
+import { leafCount, leafNumbers } from './leaves.js';
 import { evaluateMember } from './members.js';
 
 const aWeight: Expectation = { dimensions: [dim.mass, dim.force], usual: 'kg', sign: 'not negative' };
@@ -34,6 +35,16 @@ function checkParts(context: Context, node: AstNode): void {
         for (const [name, expectation] of Object.entries(expected[part.$type] ?? {})) {
             checkProperty(context, (part as unknown as Record<string, unknown>)[name], expectation);
         }
+        if (ast.isTestPiece(part)) {
+            checkLeaves(context, part);
+        }
+    }
+}
+
+function checkLeaves(context: Context, piece: ast.TestPiece): void {
+    const member = context.names.things.get(piece.member?.$refText ?? '');
+    if (piece.leaves.length > 0 && ast.isMember(member)) {
+        leafNumbers(context, piece, leafCount(member));
     }
 }
 
@@ -50,7 +61,7 @@ function checkProperty(context: Context, value: unknown, expectation: Expectatio
 
 /** An option's members are evaluated for their errors alone. */
 function checkOption(context: Context, option: ast.Option): void {
-    const scratch: Context = { ...newContext(context.file, context.names), findings: context.findings, values: context.values };
+    const scratch: Context = { ...newContext(context.files, context.names), findings: context.findings, values: context.values };
     for (const change of option.changes) {
         evaluateReplacement(scratch, change);
         checkParts(scratch, change);

@@ -32,7 +32,7 @@ export class ResultsValidator implements DocumentValidator {
 function resultsOf(document: LangiumDocument): Results {
     const file = UriUtils.basename(document.uri);
     try {
-        return compute(evaluate(document, file));
+        return compute(evaluate(document, { file }));
     } catch (error) {
         const message = error instanceof Error ? error.message : String(error);
         return noResults(file, 'program-failed', `Padstone itself failed on this text, which is a defect of Padstone: ${message}`);
