@@ -21,7 +21,10 @@ export function compute(evaluation: Evaluation): Results {
     const { model } = evaluation;
     const { parameters, findings: parameterFindings } = createParameters(model.values);
     const strengths = strengthsOf(model);
-    const actions = analyse(model, member => elasticProperties(strengths.of.get(member.name), model, parameters), parameters);
+    const actions = analyse(model, {
+        member: member => elasticProperties(strengths.of.get(member.name), model, parameters),
+        hanger: () => undefined
+    }, parameters);
 
     const checks: CheckResult[] = [];
     const members: MemberResult[] = [];

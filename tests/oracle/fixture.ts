@@ -117,7 +117,7 @@ export function elastic(E: number, over: Partial<ElasticProperties> = {}): Elast
 export const recommended = createParameters([]).parameters;
 
 export function solve(of: Model, properties: ElasticProperties, parameters = recommended): Actions {
-    return analyse(of, () => properties, parameters);
+    return analyse(of, { member: () => properties, hanger: () => undefined }, parameters);
 }
 
 /** The only member's actions. */

@@ -30,7 +30,7 @@ export interface Combination {
     readonly factors: readonly number[];
     /** The shortest of the durations whose factor is not zero: it sets kmod (EN 1995-1-1 3.1.3(2)). */
     readonly duration: Duration;
-    /** E.g. `1.35 G + 1.5 storage + 0.75 valley`. */
+    /** E.g. `1.35 G + 1.0 tightening + 1.5 storage + 0.75 valley`; with `, after creep` where found on the stiffness that creep leaves. */
     readonly label: string;
 }
 
@@ -158,6 +158,8 @@ export interface PropActions {
     readonly at: number;
     readonly stage: string;
     readonly states: readonly { readonly combination: Combination; readonly R: number }[];
+    /** In some combination it would pull: the member lifts off it then. */
+    readonly slack: boolean;
 }
 
 export interface MemberActions {

@@ -1,12 +1,12 @@
 /** Model → Actions. Members that meet are solved together, others apart. */
-import type { Finding, Load, Member, Model, Support } from '../../../language/src/model.js';
+import type { Finding, Load, Member, Model } from '../../../language/src/model.js';
 import type { Parameters } from '../catalog/parameters.js';
 import type { Actions } from './actions.js';
 import type { PropertiesOf } from './elastic.js';
+import { draftOf, frameOf } from './frame.js';
 import { connectedGroups } from './groups.js';
-import type { Piece } from './mesh.js';
-import { cutProblems, loadProblems, materialProblems, problem, sectionProblems, sizeProblems, stationOnCarrier, supportProblems, type Problem } from './problems.js';
-import { segmentsOf } from './segments.js';
+import { hangerProblems } from './join-problems.js';
+import type { Problem } from './problems.js';
 import { solveGroup, type GroupActions } from './solve-group.js';
 
 /** Never throws on bad input: members that cannot be analysed are named in the findings and have no actions. */
@@ -14,60 +14,38 @@ export function analyse(model: Model, properties: PropertiesOf, parameters: Para
     const byName = new Map<string, Member>();
     for (const member of model.members) if (!byName.has(member.name)) byName.set(member.name, member);
     const loads = new Map<string, Load[]>();
-    for (const load of model.loads) loads.set(load.member, [...loads.get(load.member) ?? [], load]);
+    for (const load of model.loads) {
+        const found = loads.get(load.member);
+        if (found) found.push(load); else loads.set(load.member, [load]);
+    }
+    const hangers = model.hangers.map((hanger) => {
+        const elastic = properties.hanger(hanger);
+        return { hanger, elastic, problems: hangerProblems(hanger, byName, elastic) };
+    });
+    const propped = new Set(model.stages.flatMap(({ steps }) => steps.flatMap((step) => (step.kind === 'prop' ? [step.member] : []))));
 
-    const outcomes = connectedGroups(model.members, byName).map((members): GroupActions & { readonly findings: readonly Finding[] } => {
-        const drafts = members.map((member) => draftOf(member, loads.get(member.name) ?? [], byName, properties));
-        const problems = drafts.flatMap((draft) => draft.problems);
-        const bodies = drafts.flatMap(({ body }) => (body ? [body] : []));
-        const solved = problems.length === 0
-            ? solveGroup({ pieces: bodies.map((body) => pieceOf(body, bodies)), equation: model.job.combinations }, parameters)
-            : { cases: [], members: [], problems };
+    const outcomes = connectedGroups(model, byName).map((members): GroupActions & { readonly findings: readonly Finding[] } => {
+        const own = new Set(members.map(({ name }) => name));
+        const hung = hangers.filter(({ hanger }) => own.has(hanger.carries) || own.has(hanger.from));
+        const held = new Set([...propped, ...hung.flatMap(({ hanger }) => [hanger.carries, hanger.from])]);
+        const drafts = members.map((member) => draftOf({ member, loads: loads.get(member.name) ?? [], byName, properties, stages: model.stages, hung: held.has(member.name) }));
+        const problems = [...drafts.flatMap((draft) => draft.problems), ...hung.flatMap((one) => one.problems.filter(({ member }) => members.includes(member)))];
+        if (problems.length > 0) return { ...none, findings: findingsOf(members, problems) };
+        const pairs = hung.flatMap(({ hanger, elastic }) => (elastic ? [{ hanger, elastic }] : []));
+        const { frame, problems: unsound } = frameOf(drafts.flatMap(({ body }) => (body ? [body] : [])), pairs, model.stages);
+        const solved = unsound.length === 0 ? solveGroup({ frame, stages: model.stages, equation: model.job.combinations }, parameters) : { ...none, problems: unsound };
         return { ...solved, findings: findingsOf(members, solved.problems) };
     });
     return {
         cases: outcomes.flatMap(({ cases }) => cases),
         members: outcomes.flatMap((outcome) => outcome.members),
+        hangers: outcomes.flatMap((outcome) => outcome.hangers),
+        props: outcomes.flatMap((outcome) => outcome.props),
         findings: outcomes.flatMap(({ findings }) => findings)
     };
 }
 
-/** A piece before it is known what rests on it. */
-type Body = Omit<Piece, 'bearers' | 'places'>;
-
-function draftOf(
-    member: Member, loads: readonly Load[], byName: ReadonlyMap<string, Member>, properties: PropertiesOf
-): { readonly body?: Body; readonly problems: readonly Problem[] } {
-    if (byName.get(member.name) !== member) {
-        return { problems: [problem(member, 'duplicate-name', `${member.name} has no results: another member has its name`, member.nameSource)] };
-    }
-    const { section } = member;
-    const sizes = [...sizeProblems(member), ...cutProblems(member)];
-    if (sizes.length > 0 || section.shape !== 'rectangle') return { problems: sizes };
-    const elastic = properties(member);
-    const { segments, gone } = segmentsOf(member, section);
-    const problems = [
-        ...materialProblems(member, elastic),
-        ...sectionProblems(member, gone),
-        ...supportProblems(member, byName),
-        ...loadProblems(member, loads)
-    ];
-    return elastic ? { body: { member, section, elastic, segments, loads }, problems } : { problems };
-}
-
-function pieceOf(body: Body, bodies: readonly Body[]): Piece {
-    const { member, loads } = body;
-    const bearers = bodies.flatMap((other, piece) => other.member.supports.flatMap((support) =>
-        bearsOn(other.member, support, member) ? [{ piece, support, at: stationOnCarrier(support, member) ?? NaN }] : []));
-    const places = loads.flatMap(({ point, line }) => (point ? [point.at] : line ? [line.from, line.to] : []));
-    return { ...body, bearers, places };
-}
-
-/** A post's upper supports hold it sideways only: it does not rest there. */
-function bearsOn(member: Member, support: Support, carrier: Member): boolean {
-    if (support.kind !== 'member' || support.on !== carrier.name) return false;
-    return member.kind === 'beam' || member.supports.every(({ at }) => support.at.value <= at.value);
-}
+const none: GroupActions = { cases: [], members: [], hangers: [], props: [], problems: [] };
 
 /** What is wrong; and that members joined to unsound ones have no results either. */
 function findingsOf(members: readonly Member[], problems: readonly Problem[]): Finding[] {

@@ -8,26 +8,27 @@ const allowed = 1e-6;
 /** N: a force that is none. */
 const least = 1e-9;
 
-export function balanceProblems(mesh: Mesh, solutions: readonly UnitSolution[]): Problem[] {
-    const loose = mesh.pieces.map((piece) => freeNodes(piece, mesh.held));
-    const limits = solutions.map(({ holds }) => {
+export function balanceProblems(mesh: Mesh, solutions: readonly UnitSolution[], held: Uint8Array): Problem[] {
+    const limits = solutions.map(({ holds, links }) => {
         let scale = 0;
-        for (const list of holds) for (const { up, right } of list) scale = Math.max(scale, Math.abs(up), Math.abs(right));
+        for (const list of [holds, links]) for (const force of list) scale = Math.max(scale, Math.abs(force));
         return allowed * scale + least;
     });
-    const sound = (index: number): boolean => solutions.every(({ holds, states }, c) => {
-        if (!states[index]!.every(({ N, V, M, v }) => Number.isFinite(N + V + M + v))) return false;
-        return loose[index]!.every(({ node, right }) => {
-            const hold = holds[index]![node]!;
-            return Math.abs(hold.up) <= limits[c]! && (!right || Math.abs(hold.right) <= limits[c]!);
-        });
+    return mesh.pieces.flatMap((piece) => {
+        const free = freeNodes(piece, held);
+        const ids = piece.strands.flatMap(({ elements }) => elements.map(({ id }) => id));
+        const sound = solutions.every(({ holds, states }, c) => ids.every((id) => states.subarray(7 * id, 7 * id + 7).every(Number.isFinite))
+            && free.every(({ id, right }) => Math.abs(holds[2 * id + 1]!) <= limits[c]! && (!right || Math.abs(holds[2 * id]!) <= limits[c]!)));
+        const { member } = piece.piece;
+        return sound ? [] : [problem(member, 'too-far-apart', `${member.name} has no results: its sizes or loads lie too far apart to be computed together`, member.nameSource)];
     });
-    return mesh.pieces.flatMap(({ piece: { member } }, index) => (sound(index) ? [] : [problem(member, 'too-far-apart',
-        `${member.name} has no results: its sizes or loads lie too far apart to be computed together`, member.nameSource)]));
 }
 
-/** Nodes that nothing holds up, and whether they may move sideways as well. */
-function freeNodes({ nodes, supportNodes, bearerNodes }: PieceMesh, held: Uint8Array): { readonly node: number; readonly right: boolean }[] {
-    const met = new Set([...supportNodes, ...bearerNodes]);
-    return nodes.flatMap(({ u }, node) => (met.has(node) ? [] : [{ node, right: held[u] === 0 }]));
+/** Nodes that nothing holds up or joins, and whether they may move sideways as well. */
+function freeNodes({ strands, supportPlaces, bearerPlaces, levelPlaces }: PieceMesh, held: Uint8Array): { readonly id: number; readonly right: boolean }[] {
+    const met = new Set([...supportPlaces, ...bearerPlaces, ...levelPlaces]);
+    return strands.flatMap(({ at, nodes, strand }) => at.flatMap((here, place) => {
+        const joined = met.has(place) || (strand.splices.length > 0 && here.length > 1);
+        return joined ? [] : here.map((node) => ({ id: nodes[node]!.id, right: held[nodes[node]!.u] === 0 }));
+    }));
 }

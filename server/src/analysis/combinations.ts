@@ -2,7 +2,7 @@
 import { durations, type Duration, type Job } from '../../../language/src/model.js';
 import type { Parameters } from '../catalog/parameters.js';
 import type { Combination, CombinationKind, UnitCase } from './actions.js';
-import { shortness } from './durations.js';
+import { isSet, shortness } from './durations.js';
 import { labelOf } from './labels.js';
 
 /**
@@ -15,8 +15,8 @@ export interface Rule {
     /** Indices of cases and their factors. */
     readonly variable: Int32Array;
     readonly factors: Float64Array;
-    /** The combination's own factors, where creep is in those above. */
-    readonly stated: { readonly permanent: number; readonly factors: Float64Array };
+    /** Factors of the variable cases' share in creep, where it counts; permanent loads have all of theirs. */
+    readonly creep?: Float64Array;
 }
 
 /** `relevant` tells which cases do anything to the member in question: others neither load it nor set its duration. */
@@ -50,24 +50,19 @@ export function characteristicRules(cases: readonly UnitCase[], relevant: Releva
     return leadingEach(cases, relevant, 'characteristic', (unit, leads) => (leads ? 1 : unit.psi[0]));
 }
 
-/**
- * EN 1990 6.5.3 (6.16b), with creep: everything times 1 + kdef of the member, EN 1995-1-1 2.2.3(3) and (4) (from memory).
- * That is exact where all members of a group creep alike, as solid timber and glulam of one service class do (Table 3.2).
- */
-export function quasiPermanentRules(cases: readonly UnitCase[], relevant: Relevant, kdef: number): Rule[] {
+/** EN 1990 6.5.3 (6.16b), with creep, EN 1995-1-1 2.2.3(3) and (4) (from memory). */
+export function quasiPermanentRules(cases: readonly UnitCase[], relevant: Relevant): Rule[] {
     const plain = rule('quasi-permanent', 1, variableOf(cases, relevant), (unit) => unit.psi[2]);
-    return [{ ...plain, permanent: 1 + kdef, factors: plain.factors.map((factor) => factor * (1 + kdef)) }];
+    return [{ ...plain, creep: plain.factors }];
 }
 
 /**
- * Instant deflection plus creep: G (1 + kdef), leading Q (1 + ψ2 kdef), other Q (ψ0 + ψ2 kdef).
+ * Instant deflection plus creep by ψ2: of one timber G (1 + kdef), leading Q (1 + ψ2 kdef), other Q (ψ0 + ψ2 kdef).
  * EN 1995-1-1 2.2.3(5), equations (2.3) to (2.5).
  */
-export function creepRules(cases: readonly UnitCase[], relevant: Relevant, kdef: number): Rule[] {
+export function creepRules(cases: readonly UnitCase[], relevant: Relevant): Rule[] {
     return characteristicRules(cases, relevant).map((plain) => ({
-        ...plain,
-        permanent: 1 + kdef,
-        factors: plain.factors.map((factor, i) => factor + kdef * cases[plain.variable[i]!]!.psi[2])
+        ...plain, creep: Float64Array.from(plain.variable, (unit) => cases[unit]!.psi[2])
     }));
 }
 
@@ -94,23 +89,25 @@ function actionsOf(units: readonly UnitCase[]): string[] {
 }
 
 function rule(kind: CombinationKind, permanent: number, units: readonly UnitCase[], factor: (unit: UnitCase) => number): Rule {
-    const factors = Float64Array.from(units, factor);
-    return { kind, permanent, variable: Int32Array.from(units, (unit) => unit.id), factors, stated: { permanent, factors } };
+    return { kind, permanent, variable: Int32Array.from(units, (unit) => unit.id), factors: Float64Array.from(units, factor) };
 }
 
 /** Gives one and the same combination for one set of factors. */
 export type Combine = (rule: Rule, present: Uint8Array) => Combination;
 
-/** `present` says, for each of the rule's variable cases, whether it counts. */
-export function combiner(cases: readonly UnitCase[], relevant: Relevant): Combine {
+/**
+ * `present` says, for each of the rule's variable cases, whether it counts. `crept` marks combinations on the stiffness
+ * that creep leaves.
+ */
+export function combiner(cases: readonly UnitCase[], relevant: Relevant, crept = false): Combine {
     const known = new Map<string, Combination>();
     const permanents = cases.filter((unit) => unit.permanent && relevant(unit));
     return (rule, present) => {
         const factors = new Array<number>(cases.length).fill(0);
-        for (const { id } of permanents) factors[id] = rule.stated.permanent;
+        for (const unit of permanents) factors[unit.id] = isSet(unit) ? 1 : rule.permanent;
         let duration: Duration = 'permanent';
         rule.variable.forEach((unit, i) => {
-            const factor = rule.stated.factors[i]!;
+            const factor = rule.factors[i]!;
             if (!present[i] || factor === 0) return;
             factors[unit] = factor;
             const own = cases[unit]!.duration;
@@ -121,7 +118,7 @@ export function combiner(cases: readonly UnitCase[], relevant: Relevant): Combin
         if (found) return found;
         const combination: Combination = {
             kind: rule.kind, factors, duration,
-            get label() { return labelOf(cases, factors); }
+            get label() { return labelOf(cases, factors) + (crept ? ', after creep' : ''); }
         };
         known.set(key, combination);
         return combination;

@@ -1,10 +1,16 @@
 /** Which action a load belongs to, and how long it lasts. */
 import { durations, type Action, type Duration, type ImposedCategory, type Load } from '../../../language/src/model.js';
+import type { UnitCase } from './actions.js';
 
 /** `G`, `imposed A`, `snow`, `wind`, `construction`: loads of one action vary together. */
 export function actionName(action: Action): string {
     if (action.kind === 'permanent') return 'G';
     return action.kind === 'imposed' ? `imposed ${action.category}` : action.kind;
+}
+
+/** Set by what is done, not by a load: its factor is 1 in every combination. */
+export function isSet({ action }: UnitCase): boolean {
+    return action === 'tightening' || action === 'lift';
 }
 
 /** May be absent from any span, so that patterns count: EN 1991-1-1 6.2.1(1), 6.2.2(1) (from memory). */

@@ -68,11 +68,11 @@ export function nodalLoads(element: Stiffness, load: LineLoad): readonly number[
 }
 
 /** From the global displacements of its two nodes. */
-export function elementState(element: Stiffness, d: readonly number[], load: LineLoad): ElementState {
+export function elementState(element: Stiffness, d: ArrayLike<number>, load: LineLoad): ElementState {
     const { length: L, EA, EI, GAs, offset, cos, sin } = element;
     const phi = (12 * EI) / (GAs * L * L);
     const k = EI / (L ** 3 * (1 + phi));
-    const [U1, V1, t1, U2, V2, t2] = d as [number, number, number, number, number, number];
+    const [U1, V1, t1, U2, V2, t2] = [d[0]!, d[1]!, d[2]!, d[3]!, d[4]!, d[5]!];
     const u1 = cos * U1 + sin * V1 - offset * t1;
     const u2 = cos * U2 + sin * V2 - offset * t2;
     const v1 = cos * V1 - sin * U1;

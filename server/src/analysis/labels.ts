@@ -1,13 +1,15 @@
 /** Names of combinations, e.g. `1.35 G + 1.5 storage (span 2) + 0.75 valley`. */
 import type { UnitCase } from './actions.js';
+import { isSet } from './durations.js';
 import { shortLeft, shortRight } from './spans.js';
 
 /** Loads that are absent are not named; permanent loads that share a factor are `G`. */
 export function labelOf(cases: readonly UnitCase[], factors: readonly number[]): string {
     const terms: string[] = [];
-    for (const permanent of groupBy(cases.filter((unit) => unit.permanent && factors[unit.id] !== 0), (unit) => factors[unit.id]!)) {
+    for (const permanent of groupBy(cases.filter((unit) => unit.permanent && !isSet(unit) && factors[unit.id] !== 0), (unit) => factors[unit.id]!)) {
         terms.push(`${shown(permanent.key)} G`);
     }
+    for (const unit of cases) if (isSet(unit) && factors[unit.id] !== 0) terms.push(`${shown(factors[unit.id]!)} ${unit.load}`);
     const variable = cases.filter((unit) => !unit.permanent);
     for (const { key: load, items } of groupBy(variable, (unit) => unit.load)) {
         for (const { key: factor, items: present } of groupBy(items.filter((unit) => factors[unit.id] !== 0), (unit) => factors[unit.id]!)) {

@@ -3,15 +3,30 @@ import type { Member } from '../../../language/src/model.js';
 import type { Mesh, PieceMesh } from './mesh.js';
 import { problem, type Problem } from './problems.js';
 import { supportsInOrder } from './spans.js';
+import type { Standing } from './structure.js';
 
-/** `motions` are displacements without resistance, by degree of freedom, as the solver found them. */
-export function mechanismProblems(mesh: Mesh, motions: readonly Float64Array[]): Problem[] {
+/** `motions` are displacements without resistance, by degree of freedom, as the solver found them in a stage. */
+export function mechanismProblems(mesh: Mesh, motions: readonly Float64Array[], standing: Standing, stage: string | null): Problem[] {
+    const where = stage === null ? '' : ` (stage ${stage})`;
     return distinct(motions.flatMap((motion) => {
-        const moving = mesh.pieces.filter((piece) => moves(piece, motion)).map(({ piece: { member } }) => member);
+        const moving = mesh.pieces.flatMap((piece, index) => (standing.pieces[index] && moves(piece, motion) ? [index] : []));
+        const member = (index: number): Member => mesh.pieces[index]!.piece.member;
         // Whoever rests on a loose member moves with it, but is not to blame.
-        const loose = moving.filter((member) => new Set(member.supports.map(({ at }) => at.value)).size <= 1);
-        return loose.length > 0 ? loose.map((member) => mechanism(member, loosely(member))) : moving.map((member) => mechanism(member, together(moving)));
+        const loose = moving.filter((index) => holdsOf(mesh, index, standing) <= 1);
+        return loose.length > 0
+            ? loose.map((index) => mechanism(member(index), `${loosely(member(index))}${where}`))
+            : moving.map((index) => mechanism(member(index), `${together(moving.map(member))}${where}`));
     }));
+}
+
+/** At how many stations supports, hangers and props hold a member. */
+function holdsOf({ frame }: Mesh, index: number, { hangers, props }: Standing): number {
+    return new Set([
+        ...frame.pieces[index]!.member.supports.map(({ at }) => at.value),
+        ...frame.hangers.flatMap(({ hanger, lower, upper }, i) =>
+            (!hangers[i] ? [] : lower === index ? [hanger.carriesAt.value] : upper === index ? [hanger.fromAt.value] : [])),
+        ...frame.props.flatMap(({ piece, at }, i) => (props[i] && piece === index ? [at] : []))
+    ]).size;
 }
 
 /** Members that carry each other at one place: the force between them has no end. */
@@ -45,7 +60,7 @@ function together(moving: readonly Member[]): string {
     return `${list.slice(0, -1).join(', ')} and ${list.at(-1)} rest on each other and nothing else holds them`;
 }
 
-function moves({ nodes }: PieceMesh, motion: Float64Array): boolean {
+function moves({ strands }: PieceMesh, motion: Float64Array): boolean {
     const greatest = motion.reduce((max, value) => Math.max(max, Math.abs(value)), 0);
-    return nodes.some(({ u, v, r }) => [u, v, r].some((dof) => Math.abs(motion[dof]!) > 1e-6 * greatest));
+    return strands.some(({ nodes }) => nodes.some(({ u, v, r }) => [u, v, r].some((dof) => Math.abs(motion[dof]!) > 1e-6 * greatest)));
 }

@@ -1,176 +1,143 @@
 /**
- * Nodes, elements and holds of a connected group of members.
+ * Nodes, elements and links of a connected group of members.
  *
  * Assumptions, all on the side of inventing no strength that is not there:
  * - each member lies in its own vertical plane; members that meet share their vertical movement alone;
- * - a beam is held along the horizontal at its first support only, so that no arching arises (`pinned` and `fixed` say otherwise);
- * - a post stands on its lowest support, is held sideways at every support, and at its head by the member that rests there.
+ * - the strands of a member have nodes at the same stations; a butt parts a strand there, a splice lets it turn;
+ * - what bears, hangs or rests at a station holds the member's leaves level there.
  */
-import type { Load, Member, RectangularSection, Support } from '../../../language/src/model.js';
-import type { Segment } from './actions.js';
-import type { ElasticProperties } from './elastic.js';
-import { rectangleStiffness, stiffnessMatrix, type Stiffness } from './element.js';
-import { springBlock, type Block } from './solver/system.js';
-import { tolerance } from './spans.js';
+import { boltLinks, hangerLinks, spliceLinks, springLinks, type BoltLink } from './joints.js';
+import type { Link } from './links.js';
+import { placesOf, strandMesh, type Element, type Node, type StrandMesh } from './strand-mesh.js';
+import type { Frame, Piece } from './piece.js';
+import type { StiffnessSet } from './stiffness-sets.js';
 
-/** A sound member with all that the analysis needs of it. */
-export interface Piece {
-    readonly member: Member;
-    readonly section: RectangularSection;
-    readonly elastic: ElasticProperties;
-    readonly segments: readonly Segment[];
-    readonly loads: readonly Load[];
-    /** Stations where loads begin and end or stand. */
-    readonly places: readonly number[];
-    /** Members that rest on this one: index in the group and station here. */
-    readonly bearers: readonly { readonly piece: number; readonly support: Support; readonly at: number }[];
-}
-
-export interface Node { readonly x: number; readonly u: number; readonly v: number; readonly r: number }
-
-export interface Element extends Stiffness {
-    /** Index of the node it starts from; it ends at the next one. */
-    readonly node: number;
-    readonly segment: number;
-    readonly x: number;
-    readonly dofs: readonly number[];
-}
+export type { Element, Node, StrandMesh } from './strand-mesh.js';
 
 export interface PieceMesh {
     readonly piece: Piece;
-    readonly nodes: readonly Node[];
-    readonly elements: readonly Element[];
-    /** Nodes of the member's supports and of its bearers, in their order. */
-    readonly supportNodes: readonly number[];
-    readonly bearerNodes: readonly number[];
+    /** Stations of the nodes: element i of every strand runs from place i to the next. */
+    readonly places: readonly number[];
+    readonly strands: readonly StrandMesh[];
+    /** Places of the member's supports and of its bearers, in their order; of what holds its leaves level. */
+    readonly supportPlaces: readonly number[];
+    readonly bearerPlaces: readonly number[];
+    readonly levelPlaces: readonly number[];
 }
 
 export interface Mesh {
+    readonly frame: Frame;
+    readonly set: StiffnessSet;
     readonly pieces: readonly PieceMesh[];
+    /** Of all strands, by their id, with the index of their piece. */
+    readonly elements: readonly Element[];
+    readonly owner: Int32Array;
+    readonly links: readonly Link[];
+    readonly bolts: readonly BoltLink[];
+    /** By hanger, its link. */
+    readonly hangers: readonly number[];
+    /** By prop, the degree of freedom that it holds. */
+    readonly props: readonly number[];
+    readonly nodeCount: number;
     /** Number of degrees of freedom. */
     readonly size: number;
-    readonly held: Uint8Array;
-    readonly blocks: readonly Block[];
     /** Pairs of pieces that carry each other at one and the same place, directly or through others. */
     readonly circles: readonly (readonly [carrier: number, bearer: number])[];
 }
 
-export function direction(member: Member): { readonly cos: number; readonly sin: number } {
-    return member.kind === 'post' ? { cos: 0, sin: 1 } : { cos: Math.cos(member.slope), sin: Math.sin(member.slope) };
-}
-
-/** The nearest node. */
-export function nodeAt(nodes: readonly { readonly x: number }[], x: number): number {
-    let [low, high] = [0, nodes.length - 1];
+/** The nearest place. */
+export function placeIndex(places: readonly number[], x: number): number {
+    let [low, high] = [0, places.length - 1];
     while (high - low > 1) {
         const middle = (low + high) >> 1;
-        if (nodes[middle]!.x <= x) low = middle; else high = middle;
+        if (places[middle]! <= x) low = middle; else high = middle;
     }
-    return Math.abs(nodes[high]!.x - x) < Math.abs(nodes[low]!.x - x) ? high : low;
+    return Math.abs(places[high]! - x) < Math.abs(places[low]! - x) ? high : low;
 }
 
-export function meshOf(pieces: readonly Piece[]): Mesh {
-    const places = pieces.map(nodePlaces);
-    const offsets = [0];
-    for (const list of places) offsets.push(offsets.at(-1)! + 3 * list.length);
-    const size = offsets.at(-1)!;
+/** Nodes of the strands (all, or these leaves) at a place, of the runs that something holds. */
+export function nodesAt({ strands }: PieceMesh, place: number, leaves?: readonly number[]): Node[] {
+    return strands.flatMap(({ strand, at, nodes }) =>
+        (leaves && strand.leaf !== undefined && !leaves.includes(strand.leaf) ? [] : at[place]!.map((node) => nodes[node]!).filter(({ loose }) => !loose)));
+}
 
+export function meshOf(frame: Frame, set: StiffnessSet): Mesh {
+    const { pieces } = frame;
+    const numbers = { nodes: 0, elements: 0 };
+    const rough = pieces.map((piece): PieceMesh => {
+        const places = placesOf(piece);
+        return {
+            piece, places,
+            strands: piece.strands.map((strand) => strandMesh(piece, strand, places, set, numbers)),
+            supportPlaces: piece.member.supports.map(({ at }) => placeIndex(places, at.value)),
+            bearerPlaces: piece.bearers.map(({ at }) => placeIndex(places, at)),
+            levelPlaces: piece.levels.map((at) => placeIndex(places, at))
+        };
+    });
+    const { root, circles } = joined(rough, 3 * numbers.nodes);
+    const meshes = rough.map((piece): PieceMesh => ({ ...piece, strands: piece.strands.map((strand) => rooted(strand, root)) }));
+    const elements: Element[] = [];
+    const owner = new Int32Array(numbers.elements);
+    meshes.forEach(({ strands }, p) => strands.forEach((strand) => strand.elements.forEach((element) => {
+        elements.push(element);
+        owner[element.id] = p;
+    })));
+    const bolts: BoltLink[] = [];
+    const links: Link[] = [];
+    meshes.forEach((mesh, p) => {
+        bolts.push(...boltLinks(mesh, p, set, links));
+        links.push(...springLinks(mesh, p), ...spliceLinks(mesh, p));
+    });
+    const hangers = hangerLinks(frame, meshes, set, links);
+    const props = frame.props.map(({ piece, at }) => nodesAt(meshes[piece]!, placeIndex(meshes[piece]!.places, at))[0]?.v ?? -1);
+    return { frame, set, pieces: meshes, elements, owner, links, bolts, hangers, props, nodeCount: numbers.nodes, size: 3 * numbers.nodes, circles };
+}
+
+/** Degrees of freedom that are one. */
+function joined(meshes: readonly PieceMesh[], size: number): { readonly root: (dof: number) => number; readonly circles: Mesh['circles'] } {
     const lead = Int32Array.from({ length: size }, (_, i) => i);
-    const root = (dof: number): number => (lead[dof] === dof ? dof : (lead[dof] = root(lead[dof]!)));
-    const dofAt = (piece: number, x: number, component: number): number => {
-        return offsets[piece]! + 3 * nodeAt(places[piece]!, x) + component;
+    const root = (dof: number): number => {
+        while (lead[dof] !== dof) dof = lead[dof] = lead[lead[dof]!]!;
+        return dof;
     };
-    const circles: [number, number][] = [];
-    pieces.forEach(({ bearers }, carrier) => {
-        for (const { piece, support, at } of bearers) {
-            const [upper, lower] = [root(dofAt(piece, support.at.value, 1)), root(dofAt(carrier, at, 1))];
-            if (upper === lower) circles.push([carrier, piece]);
-            lead[upper] = lower;
+    const join = (a: number, b: number): void => { lead[root(a)] = root(b); };
+    const level = (mesh: PieceMesh, place: number, leaves?: readonly number[]): number | undefined => {
+        const [first, ...others] = nodesAt(mesh, place, leaves);
+        for (const other of others) if (first) join(other.v, first.v);
+        return first?.v;
+    };
+    for (const mesh of meshes) {
+        for (const { strand, at, nodes } of mesh.strands) {
+            for (const splice of strand.splices) {
+                const [left, right] = at[placeIndex(mesh.places, splice.at)]!.map((node) => nodes[node]!);
+                if (left && right) {
+                    join(right.u, left.u);
+                    join(right.v, left.v);
+                }
+            }
         }
-    });
-
-    const meshes = pieces.map((piece, i): PieceMesh => {
-        const nodes = places[i]!.map(({ x }, n): Node => {
-            const dof = offsets[i]! + 3 * n;
-            return { x, u: root(dof), v: root(dof + 1), r: root(dof + 2) };
+        for (const place of [...mesh.levelPlaces, ...mesh.bearerPlaces]) level(mesh, place);
+        mesh.piece.member.supports.forEach(({ kind, leaves }, i) => {
+            if (kind === 'member' || kind === 'spring') level(mesh, mesh.supportPlaces[i]!, leaves);
         });
-        return {
-            piece, nodes,
-            elements: elementsOf(piece, nodes),
-            supportNodes: piece.member.supports.map((support) => nodeAt(nodes, support.at.value)),
-            bearerNodes: piece.bearers.map(({ at }) => nodeAt(nodes, at))
-        };
-    });
-    const held = new Uint8Array(size);
-    for (let dof = 0; dof < size; dof++) if (root(dof) !== dof) held[dof] = 1;
-    const blocks = meshes.flatMap(({ elements }) =>
-        elements.map((element): Block => ({ dofs: element.dofs, matrix: stiffnessMatrix(element) })));
-    for (const mesh of meshes) blocks.push(...hold(mesh, held));
-    return { pieces: meshes, size, held, blocks, circles };
+    }
+    const circles: [number, number][] = [];
+    meshes.forEach(({ piece: { bearers } }, carrier) => bearers.forEach(({ piece, support }, i) => {
+        const bearer = meshes[piece]!;
+        const place = bearer.supportPlaces[bearer.piece.member.supports.indexOf(support)]!;
+        const upper = level(bearer, place, support.leaves);
+        const lower = level(meshes[carrier]!, meshes[carrier]!.bearerPlaces[i]!);
+        if (upper === undefined || lower === undefined) return;
+        if (root(upper) === root(lower)) circles.push([carrier, piece]);
+        join(upper, lower);
+    }));
+    return { root, circles };
 }
 
-function nodePlaces({ member, segments, places: loaded, bearers }: Piece): { readonly x: number }[] {
-    const length = member.length.value;
-    const all = [
-        ...member.supports.map((support) => support.at.value),
-        ...bearers.map(({ at }) => at),
-        ...segments.map((segment) => segment.from),
-        ...loaded
-    ].sort((a, b) => a - b);
-    const gap = tolerance(member);
-    const places = [0];
-    for (const x of all) if (x > places.at(-1)! + gap && x < length - gap) places.push(x);
-    return [...places, length].map((x) => ({ x }));
-}
-
-function elementsOf({ member, segments, elastic }: Piece, nodes: readonly Node[]): Element[] {
-    const axis = direction(member);
-    return nodes.slice(0, -1).map((node, i): Element => {
-        const next = nodes[i + 1]!;
-        const middle = (node.x + next.x) / 2;
-        const index = Math.max(0, segments.findIndex(({ from, to }) => from <= middle && middle <= to));
-        const { b, h, shiftUp } = segments[index]!;
-        return {
-            ...rectangleStiffness(elastic.E, elastic.G, b, h),
-            ...axis,
-            length: next.x - node.x,
-            offset: shiftUp,
-            node: i,
-            segment: index,
-            x: node.x,
-            dofs: [node.u, node.v, node.r, next.u, next.v, next.r]
-        };
-    });
-}
-
-/** Marks what the supports hold; returns the springs. */
-function hold({ piece: { member }, nodes, supportNodes, bearerNodes }: PieceMesh, held: Uint8Array): Block[] {
-    const springs: Block[] = [];
-    const post = member.kind === 'post';
-    const pinned = member.supports.some((support) => !isBearing(support));
-    const first = Math.min(...supportNodes);
-    member.supports.forEach((support, i) => {
-        const { kind, stiffness } = support;
-        const { u, v, r } = nodes[supportNodes[i]!]!;
-        const whole = !isBearing(support);
-        if (whole || post || (supportNodes[i] === first && !pinned)) held[u] = 1;
-        if (kind === 'fixed') held[r] = 1;
-        if (!carries(member, support)) return;
-        // A pin where something else bears holds along the member; what bears there bears as before.
-        const bears = whole && member.supports.some((other, j) => supportNodes[j] === supportNodes[i] && isBearing(other));
-        if (kind === 'wall' || (whole && !bears)) held[v] = 1;
-        if (kind === 'spring') springs.push(springBlock(stiffness?.value ?? 0, v));
-    });
-    if (post) for (const node of bearerNodes) held[nodes[node]!.u] = 1;
-    return springs;
-}
-
-export function isBearing({ kind }: Support): boolean {
-    return kind !== 'pinned' && kind !== 'fixed';
-}
-
-/** Whether a support takes vertical load: all of a beam's, the lowest of a post's, and what is pinned or fixed. */
-export function carries(member: Member, support: Support): boolean {
-    if (member.kind === 'beam' || !isBearing(support)) return true;
-    return member.supports.every(({ at }) => support.at.value <= at.value);
+function rooted(strand: StrandMesh, root: (dof: number) => number): StrandMesh {
+    return {
+        ...strand,
+        nodes: strand.nodes.map((node) => ({ ...node, u: root(node.u), v: root(node.v), r: root(node.r) })),
+        elements: strand.elements.map((element) => ({ ...element, dofs: element.dofs.map(root) }))
+    };
 }

@@ -11,7 +11,7 @@ const rules = fc.record({
 
 function setUp(effects: readonly (readonly [number, number, number])[]) {
     const factors = Float64Array.from(effects, ([factor]) => factor);
-    const rule: Rule = { kind: 'ultimate', permanent: 1.35, variable: Int32Array.from(effects, (_, i) => i), factors, stated: { permanent: 1.35, factors } };
+    const rule: Rule = { kind: 'ultimate', permanent: 1.35, variable: Int32Array.from(effects, (_, i) => i), factors };
     return { rule, xs: Float64Array.from(effects, ([, x]) => x), ys: Float64Array.from(effects, ([, , y]) => y) };
 }
 

@@ -59,10 +59,10 @@ export function corners(rule: Rule, xs: Float64Array, ys: Float64Array, offset: 
     return [...found, ...mirrored];
 }
 
-/** The effect of a rule with its loads so placed; `permanent` is that of all permanent loads. */
-export function combined(rule: Rule, present: Uint8Array, permanent: number, values: Float64Array, offset: number): number {
+/** The effect of a rule with its loads so placed; `steady` is what is always there, its factors applied. */
+export function combined(rule: Rule, present: Uint8Array, steady: number, values: Float64Array, offset: number): number {
     const { variable, factors } = rule;
-    let sum = rule.permanent * permanent;
+    let sum = steady;
     for (let i = 0; i < variable.length; i++) if (present[i]) sum += factors[i]! * values[offset + variable[i]!]!;
     return sum;
 }

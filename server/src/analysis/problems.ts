@@ -10,7 +10,7 @@ export function problem(member: Member, code: string, message: string, source: S
     return { member, finding: { severity, code, message, source } };
 }
 
-function noResults(member: Member, code: string, reason: string, source: SourceRef, severity?: Severity): Problem {
+export function noResults(member: Member, code: string, reason: string, source: SourceRef, severity?: Severity): Problem {
     return problem(member, code, `${member.name} has no results: ${reason}`, source, severity);
 }
 
@@ -21,19 +21,18 @@ export function isUsable(value: number): boolean {
     return Number.isFinite(value) && Math.abs(value) <= greatest;
 }
 
-function isSize(value: number | undefined): value is number {
+export function isSize(value: number | undefined): value is number {
     return value !== undefined && isUsable(value) && value > 1e-6;
 }
 
-/** Sizes that are not sizes, and sections that this version does not compute. */
+/** Sizes that are not sizes. */
 export function sizeProblems(member: Member): Problem[] {
     const { section } = member;
-    if (section.shape !== 'rectangle') {
-        return [noResults(member, 'not-computed', `a section of this kind (${section.shape}) is not computed by this version`, section.source, 'warning')];
-    }
-    const sizes: [string, Given][] = [['length', member.length], ['breadth', section.breadth], ['depth', section.depth]];
+    const sizes: [string, Given][] = [['length', member.length]];
+    if (section.shape === 'rectangle' || section.shape === 'plies') sizes.push(['breadth', section.breadth], ['depth', section.depth]);
     const problems = sizes.filter(([, { value }]) => !isSize(value)).map(([what, { source }]) =>
         noResults(member, 'bad-size', `its ${what} is not a positive size`, source));
+    if (section.shape === 'plies' && !(Number.isInteger(section.count) && section.count >= 1)) problems.push(noResults(member, 'bad-size', 'its number of leaves is none', section.source));
     if (member.kind === 'beam' && !(Math.abs(member.slope) <= Math.PI / 2)) problems.push(noResults(member, 'bad-slope', 'its slope is not between level and upright', member.source));
     if (member.precamber && !isUsable(member.precamber.value)) problems.push(noResults(member, 'bad-size', 'its precamber is not a size', member.precamber.source));
     return problems;
@@ -41,9 +40,16 @@ export function sizeProblems(member: Member): Problem[] {
 
 export function materialProblems(member: Member, elastic: ElasticProperties | undefined): Problem[] {
     if (!elastic) return [noResults(member, 'no-elastic-properties', `the stiffness of its material ${member.material} is not known`, member.source, 'warning')];
-    const { E, G, density, kdef } = elastic;
-    const sound = [E, G, density].every(isSize) && isUsable(kdef) && kdef >= 0;
-    return sound ? [] : [noResults(member, 'no-elastic-properties', `the stiffness or density of its material ${member.material} is not a positive number`, member.source)];
+    const { E, G, density, kdef, section } = elastic;
+    const sizes = section
+        ? [section.instant, section.final].flatMap(({ EA, EI, GA }) => [EA, EI, GA]).concat(section.breadth, section.depth)
+        : [E, G, density];
+    const sound = sizes.every((value) => Number.isFinite(value) && value > 1e-6) && isUsable(kdef) && kdef >= 0 && isUsable(section?.mass ?? 0);
+    if (!sound) return [noResults(member, 'no-elastic-properties', `the stiffness or density of its material ${member.material} is not a positive number`, member.source)];
+    const whole = member.section.shape === 'rolled' || member.section.shape === 'flitch';
+    if (whole && !section) return [noResults(member, 'no-elastic-properties', 'the stiffness of its section is not known', member.section.source, 'warning')];
+    const [cut] = [...member.losses, ...member.notches];
+    return whole && cut ? [noResults(member, 'not-computed', 'a loss or notch in such a section is not computed by this version', cut.source, 'warning')] : [];
 }
 
 export function cutProblems(member: Member): Problem[] {
@@ -60,9 +66,9 @@ export function sectionProblems(member: Member, gone: readonly Gone[]): Problem[
         `${member.name} has no section left between ${metres(from)} and ${metres(to)}: the losses and notches there take all of it`, source));
 }
 
-/** `byName` finds the member that another rests on. */
-export function supportProblems(member: Member, byName: ReadonlyMap<string, Member>): Problem[] {
-    if (member.supports.length === 0) {
+/** `byName` finds the member that another rests on; `hung` where hangers or props may hold it. */
+export function supportProblems(member: Member, byName: ReadonlyMap<string, Member>, hung: boolean): Problem[] {
+    if (member.supports.length === 0 && !hung) {
         return [problem(member, 'mechanism', `${member.name} is held nowhere: it has no support`, member.nameSource)];
     }
     const firm: number[] = [];
@@ -114,10 +120,10 @@ export function loadProblems(member: Member, loads: readonly Load[]): Problem[] 
     });
 }
 
-function within(x: number, length: number): boolean {
+export function within(x: number, length: number): boolean {
     return x >= -1e-5 * length && x <= length * (1 + 1e-5);
 }
 
-function metres(x: number): string {
+export function metres(x: number): string {
     return `${(x / 1000).toFixed(2)} m`;
 }

@@ -4,37 +4,45 @@ import type { Parameters } from '../catalog/parameters.js';
 import type { Range, SupportActions, UnitCase } from './actions.js';
 import { equilibriumRules, type Combine, type Relevant, type Rule } from './combinations.js';
 import type { Scale } from './effects.js';
-import { carries, isBearing, type Mesh } from './mesh.js';
+import { isSet } from './durations.js';
+import { carries, isBearing } from './holding.js';
+import type { UnitSolutions } from './history.js';
+import type { Mesh } from './mesh.js';
+import type { Standing } from './structure.js';
 import { combined, extremes } from './placement.js';
 import type { Part } from './unit-cases.js';
-import type { UnitSolution, UnitSolutions } from './unit-solutions.js';
 
-/** All that turns unit reactions into design ones. */
+/** All that turns unit reactions into design ones; by stiffness where there are more. */
 export interface ReactionContext {
     readonly mesh: Mesh;
     readonly cases: readonly UnitCase[];
     readonly parts: readonly Part[];
-    readonly solutions: UnitSolutions;
-    readonly scales: readonly Scale[];
+    readonly loaded: readonly { readonly solutions: UnitSolutions; readonly scales: readonly Scale[]; readonly combine: Combine }[];
     readonly rules: readonly Rule[];
-    readonly combine: Combine;
     readonly relevant: Relevant;
     readonly parameters: Parameters;
 }
 
-/** Upward force on a member at a node, from its support there: what it needs itself and what rests on it there. */
-function upwardAt(mesh: Mesh, solution: UnitSolution, piece: number, node: number): number {
-    const { bearerNodes, piece: { bearers } } = mesh.pieces[piece]!;
-    let sum = solution.holds[piece]![node]!.up;
+/** Upward force on a member at a place, from its support there: what it needs itself and what rests on it there. */
+function upwardAt(mesh: Mesh, holds: Float64Array, piece: number, place: number): number {
+    const { strands, bearerPlaces, piece: { bearers } } = mesh.pieces[piece]!;
+    let sum = 0;
+    for (const { at, nodes } of strands) for (const node of at[place]!) sum += holds[2 * nodes[node]!.id + 1]!;
     bearers.forEach((bearer, i) => {
-        if (bearerNodes[i] === node) sum += upwardAt(mesh, solution, bearer.piece, nodeOf(mesh, bearer.piece, bearer.support));
+        if (bearerPlaces[i] === place) sum += upwardAt(mesh, holds, bearer.piece, placeOf(mesh, bearer.piece, bearer.support));
     });
     return sum;
 }
 
-function nodeOf(mesh: Mesh, piece: number, support: Support): number {
-    const { piece: { member }, supportNodes } = mesh.pieces[piece]!;
-    return supportNodes[member.supports.indexOf(support)]!;
+function rightAt(mesh: Mesh, holds: Float64Array, piece: number, place: number): number {
+    let sum = 0;
+    for (const { at, nodes } of mesh.pieces[piece]!.strands) for (const node of at[place]!) sum += holds[2 * nodes[node]!.id]!;
+    return sum;
+}
+
+function placeOf(mesh: Mesh, piece: number, support: Support): number {
+    const { piece: { member }, supportPlaces } = mesh.pieces[piece]!;
+    return supportPlaces[member.supports.indexOf(support)]!;
 }
 
 /**
@@ -59,33 +67,35 @@ export function supportActions(context: ReactionContext, piece: number): Support
     });
 }
 
-/** Members that bear on this one. */
-export function crossingActions(context: ReactionContext, piece: number): SupportActions[] {
-    return context.mesh.pieces[piece]!.piece.bearers.map((bearer) => {
+/** Members that bear on this one in a stage. */
+export function crossingActions(context: ReactionContext, piece: number, { pieces }: Standing): SupportActions[] {
+    return context.mesh.pieces[piece]!.piece.bearers.filter((bearer) => pieces[bearer.piece]).map((bearer) => {
         const { member } = context.mesh.pieces[bearer.piece]!.piece;
         return { ...reaction(context, bearer.piece, bearer.support, member.name), at: bearer.at, kind: 'member' };
     });
 }
 
-/** Supports at the same node that carry vertically, the ones with a bearing first. */
+/** Supports at the same place that carry vertically, the ones with a bearing first. */
 function companions(mesh: Mesh, piece: number, support: Support): Support[] {
-    const { supportNodes, piece: { member } } = mesh.pieces[piece]!;
-    const node = nodeOf(mesh, piece, support);
+    const { supportPlaces, piece: { member } } = mesh.pieces[piece]!;
+    const place = placeOf(mesh, piece, support);
     return member.supports
-        .filter((other, i) => supportNodes[i] === node && carries(member, other))
+        .filter((other, i) => supportPlaces[i] === place && carries(member, other))
         .sort((a, b) => Number(isBearing(b)) - Number(isBearing(a)));
 }
 
 function reaction(context: ReactionContext, piece: number, support: Support, name: string): SupportActions {
-    const { mesh, cases, parts, solutions, scales, rules, combine, relevant, parameters } = context;
+    const { mesh, cases, parts, loaded, rules, relevant, parameters } = context;
     const { member } = mesh.pieces[piece]!.piece;
-    const node = nodeOf(mesh, piece, support);
+    const place = placeOf(mesh, piece, support);
     const share = carries(member, support) ? shareOf(companions(mesh, piece, support), support) : 0;
-    const up = (solution: UnitSolution): number => share * upwardAt(mesh, solution, piece, node);
-    const right = (solution: UnitSolution): number => solution.holds[piece]![node]!.right;
-    const vertical = cleaned(solutions.ofCases.map(up), scales);
-    const horizontal = cleaned(solutions.ofCases.map(right), scales);
-    const states = reactionStates(cases, vertical, rules, combine);
+    const up = (holds: Float64Array): number => share * upwardAt(mesh, holds, piece, place);
+    const right = (holds: Float64Array): number => rightAt(mesh, holds, piece, place);
+    const unit = (of: (holds: Float64Array) => number): UnitForces[] => loaded.map(({ solutions, scales, combine }) =>
+        ({ combine, units: cleaned(solutions.ofCases.map(({ holds }) => of(holds)), scales) }));
+    const [vertical, horizontal] = [unit(up), unit(right)];
+    const states = forceStates(cases, vertical, rules);
+    const lifting = equilibriumRules(cases, relevant, parameters);
     return {
         support: name,
         kind: support.kind,
@@ -95,23 +105,36 @@ function reaction(context: ReactionContext, piece: number, support: Support, nam
         source: support.source,
         design: rangeOf(states),
         states,
-        equilibriumMin: equilibriumMin(cases, vertical, parts, Float64Array.from(solutions.ofParts, up), equilibriumRules(cases, relevant, parameters), parameters),
-        ...(horizontal.some((force) => force !== 0) ? { horizontal: rangeOf(reactionStates(cases, horizontal, rules, combine)) } : {})
+        equilibriumMin: Math.min(...vertical.map(({ units }, i) =>
+            equilibriumMin(cases, units, parts, Float64Array.from(loaded[i]!.solutions.holdsOfParts, up), lifting, parameters))),
+        ...(horizontal.some(({ units }) => units.some((force) => force !== 0)) ? { horizontal: rangeOf(forceStates(cases, horizontal, rules)) } : {})
     };
 }
 
-function cleaned(forces: readonly number[], scales: readonly Scale[]): Float64Array {
+/** What is so little that it is rounding counts as nothing. */
+export function cleaned(forces: readonly number[], scales: readonly Scale[]): Float64Array {
     return Float64Array.from(forces, (force, c) => (Math.abs(force) > scales[c]!.force ? force : 0));
 }
 
-function reactionStates(cases: readonly UnitCase[], units: Float64Array, rules: readonly Rule[], combine: Combine): SupportActions['states'] {
-    const permanent = cases.reduce((sum, { id, permanent: lasts }) => sum + (lasts ? units[id]! : 0), 0);
+/** A force by unit case, of one stiffness. */
+export interface UnitForces { readonly units: Float64Array; readonly combine: Combine }
+
+/** Greatest and least by every rule. */
+export function forceStates(cases: readonly UnitCase[], forces: readonly UnitForces[], rules: readonly Rule[]): SupportActions['states'] {
     const states = new Map<SupportActions['states'][number]['combination'], number>();
-    for (const rule of rules) {
-        const { most, least } = extremes(rule, units, 0);
-        for (const present of [most, least]) states.set(combine(rule, present), combined(rule, present, permanent, units, 0));
+    for (const { units, combine } of forces) {
+        for (const rule of rules) {
+            const steady = steadyForce(cases, units, rule);
+            const { most, least } = extremes(rule, units, 0);
+            for (const present of [most, least]) states.set(combine(rule, present), combined(rule, present, steady, units, 0));
+        }
     }
     return [...states].map(([combination, R]) => ({ combination, R }));
+}
+
+/** Of permanent loads by the rule's factor, of tightening and lift by 1. */
+export function steadyForce(cases: readonly UnitCase[], units: Float64Array, rule: Rule): number {
+    return cases.reduce((sum, unit) => sum + (unit.permanent ? units[unit.id]! * (isSet(unit) ? 1 : rule.permanent) : 0), 0);
 }
 
 function rangeOf(states: SupportActions['states']): Range {
@@ -127,7 +150,8 @@ function equilibriumMin(
     parts.forEach(({ unit }, i) => {
         if (!cases[unit]!.permanent) return;
         const R = ofParts[i]!;
-        permanent += R * (R > 0 ? parameters.gammaGequilibriumFavourable : parameters.gammaGequilibrium);
+        if (isSet(cases[unit]!)) permanent += R;
+        else permanent += R * (R > 0 ? parameters.gammaGequilibriumFavourable : parameters.gammaGequilibrium);
     });
     return Math.min(...rules.map((rule) => combined(rule, extremes(rule, units, 0).least, permanent, units, 0)));
 }

@@ -1,65 +1,128 @@
 /** Displacement normal to a member's axis, downwards from the chord of a span. */
 import type { Span, UnitCase } from './actions.js';
 import type { Rule } from './combinations.js';
-import { placeAt, shapeAt, type Place, type Scale } from './effects.js';
+import { isSet } from './durations.js';
+import { shapeAt, placeAt, type Place, type Scale } from './effects.js';
 import type { ElementState } from './element.js';
 import type { PieceMesh } from './mesh.js';
 import { rootOf } from './spans.js';
-import type { UnitSolution } from './unit-solutions.js';
+import { stateOf, weightedState, type UnitSolution } from './unit-solutions.js';
 
-/** A member and the solutions of its group. */
-export interface SagContext {
+/** A member as one stiffness lets it bend. */
+export interface Bent {
     readonly mesh: PieceMesh;
-    readonly index: number;
-    readonly cases: readonly UnitCase[];
     readonly solutions: readonly UnitSolution[];
     readonly scales: readonly Scale[];
 }
 
-/** Unit sags along one span, mm. */
+export interface SagContext {
+    readonly cases: readonly UnitCase[];
+    readonly instant: Bent;
+    /** After creep; where it is absent the sag grows by kdef. */
+    readonly final?: Bent;
+    readonly kdef: number;
+}
+
+/** Sags of one strand along one span, mm. */
 export interface Sags {
     readonly span: Span;
     readonly places: readonly Place[];
-    readonly cases: number;
-    /** Row by row: the sag of case c at place s stands at `s * cases + c`. */
-    readonly w: Float64Array;
-    /** By place, all permanent cases together. */
-    readonly permanent: Float64Array;
-    /** The sag and its slope anywhere, with a rule's loads so placed. */
-    readonly shapeOf: (rule: Rule, present: Uint8Array) => (place: Place) => { readonly w: number; readonly slope: number };
+    readonly by: (rule: Rule) => RuleSags;
 }
 
-export function sagsOf(context: SagContext, span: Span, places: readonly Place[]): Sags {
-    const { mesh, index, cases, solutions, scales } = context;
-    const states = solutions.map((solution) => solution.states[index]!);
-    const from = span.overhang ? rootOf(mesh.piece.member, span) : span.from;
-    const chords = states.map((own) => chordOf(mesh, own, span, from));
-    const w = new Float64Array(places.length * cases.length);
-    const permanent = new Float64Array(places.length);
-    places.forEach(({ element, into, x }, s) => {
-        for (let c = 0; c < cases.length; c++) {
-            const chord = chords[c]!;
-            const sag = chord.at + chord.slope * (x - from) - shapeAt(mesh.elements[element]!, states[c]![element]!, into).v;
-            if (Math.abs(sag) <= scales[c]!.movement) continue;
-            w[s * cases.length + c] = sag;
-            if (cases[c]!.permanent) permanent[s]! += sag;
-        }
-    });
-    const permanents = cases.filter((unit) => unit.permanent).map(({ id }) => id);
+/** With a rule's factors applied. */
+export interface RuleSags {
+    /** By place. */
+    readonly steady: Float64Array;
+    /** Row by row: the share of the rule's variable case i at place s stands at `s * count + i`. */
+    readonly w: Float64Array;
+    readonly count: number;
+    /** The sag and its slope anywhere, with these of the variable cases present. */
+    readonly shape: (present: Uint8Array) => (place: Place) => Sag;
+}
+
+export interface Sag { readonly w: number; readonly slope: number }
+
+export function sagsOf(context: SagContext, strand: number, span: Span, places: readonly Place[]): Sags {
+    const { cases, instant, final, kdef } = context;
+    const layers = [instant, ...(final ? [final] : [])].map((bent) => layerOf(bent, strand, span, places));
+    const count = cases.length;
     return {
-        span, places, w, permanent,
-        cases: cases.length,
-        shapeOf: (rule, present) => {
-            const factors = new Float64Array(cases.length);
-            for (const id of permanents) factors[id] = rule.permanent;
-            rule.variable.forEach((id, i) => { if (present[i]) factors[id] = rule.factors[i]!; });
-            const at = chords.reduce((sum, chord, c) => sum + factors[c]! * chord.at, 0);
-            const slope = chords.reduce((sum, chord, c) => sum + factors[c]! * chord.slope, 0);
+        span, places,
+        by: (rule) => {
+            const { first, last } = weightsOf(rule, cases, final ? undefined : kdef);
+            const weights = final ? [first, last] : [first];
+            const value = (s: number, c: number): number => layers.reduce((sum, { w }, i) => sum + weights[i]![c]! * w[s * count + c]!, 0);
+            const n = rule.variable.length;
+            const always = cases.flatMap(({ id, permanent }) => (permanent ? [id] : []));
+            const w = new Float64Array(places.length * n);
+            const steady = Float64Array.from(places, (_, s) => always.reduce((sum, c) => sum + value(s, c), 0));
+            places.forEach((_, s) => rule.variable.forEach((c, i) => { w[s * n + i] = value(s, c); }));
+            return {
+                steady, w, count: n,
+                shape: (present) => {
+                    const off = new Set([...rule.variable].filter((_, i) => !present[i]));
+                    const shapes = layers.map(({ shape }, i) => shape(weights[i]!.map((weight, c) => (off.has(c) ? 0 : weight))));
+                    return (place) => shapes.map((shape) => shape(place)).reduce((a, b) => ({ w: a.w + b.w, slope: a.slope + b.slope }));
+                }
+            };
+        }
+    };
+}
+
+/**
+ * Factors f on each case's instant sag and g on its creep, which is what the final one has more: so f − g on the instant
+ * one and g on the final one; or f + g kdef on the instant one where creep is kdef times that.
+ */
+function weightsOf(rule: Rule, cases: readonly UnitCase[], kdef: number | undefined): { readonly first: Float64Array; readonly last: Float64Array } {
+    const f = new Float64Array(cases.length);
+    const g = new Float64Array(cases.length);
+    for (const unit of cases) {
+        if (!unit.permanent) continue;
+        f[unit.id] = isSet(unit) ? 1 : rule.permanent;
+        if (rule.creep) g[unit.id] = 1;
+    }
+    rule.variable.forEach((c, i) => {
+        f[c] = rule.factors[i]!;
+        g[c] = rule.creep?.[i] ?? 0;
+    });
+    return kdef === undefined
+        ? { first: f.map((value, c) => value - g[c]!), last: g }
+        : { first: f.map((value, c) => value + kdef * g[c]!), last: g };
+}
+
+interface Layer {
+    /** The sag of case c at place s stands at `s * cases + c`. */
+    readonly w: Float64Array;
+    readonly shape: (weights: Float64Array) => (place: Place) => Sag;
+}
+
+function layerOf({ mesh, solutions, scales }: Bent, strand: number, span: Span, places: readonly Place[]): Layer {
+    const { elements } = mesh.strands[strand]!;
+    const from = span.overhang ? rootOf(mesh.piece.member, span) : span.from;
+    const chords = solutions.map((solution) => chordOf(mesh, solution, span, from));
+    const count = solutions.length;
+    const w = new Float64Array(places.length * count);
+    solutions.forEach((solution, c) => {
+        const { at, slope } = chords[c]!;
+        let [element, state] = [-1, stateOf(solution, 0)];
+        places.forEach((place, s) => {
+            if (place.element !== element) state = stateOf(solution, elements[element = place.element]!.id);
+            const sag = at + slope * (place.x - from) - shapeAt(elements[element]!, state, place.into).v;
+            if (Math.abs(sag) > scales[c]!.movement) w[s * count + c] = sag;
+        });
+    });
+    return {
+        w,
+        shape: (weights) => {
+            const at = chords.reduce((sum, chord, c) => sum + weights[c]! * chord.at, 0);
+            const slope = chords.reduce((sum, chord, c) => sum + weights[c]! * chord.slope, 0);
             const together = new Map<number, ElementState>();
             return ({ element, into, x }) => {
+                const one = elements[element]!;
                 let state = together.get(element);
-                if (!state) together.set(element, state = sumOf(states.map((own) => own[element]!), factors));
-                const shape = shapeAt(mesh.elements[element]!, state, into);
+                if (!state) together.set(element, state = weightedState(solutions, weights, one.id));
+                const shape = shapeAt(one, state, into);
                 return { w: at + slope * (x - from) - shape.v, slope: slope - shape.slope };
             };
         }
@@ -69,27 +132,14 @@ export function sagsOf(context: SagContext, span: Span, places: readonly Place[]
 /** The straight line from a span's first end to the other as they have moved, upwards; for an overhang level with its support. */
 interface Chord { readonly at: number; readonly slope: number }
 
-function chordOf(mesh: PieceMesh, states: readonly ElementState[], span: Span, from: number): Chord {
+function chordOf(mesh: PieceMesh, solution: UnitSolution, span: Span, from: number): Chord {
     const v = (x: number): number => {
         const { element, into } = placeAt(mesh, x);
-        return shapeAt(mesh.elements[element]!, states[element]!, into).v;
+        const leaves = mesh.piece.member.supports.find(({ at }) => at.value === x)?.leaves;
+        const bearing = mesh.strands.find(({ strand, elements }) => !elements[element]!.loose && (strand.leaf === undefined || leaves?.includes(strand.leaf) !== false));
+        const one = (bearing ?? mesh.strands[0]!).elements[element]!;
+        return shapeAt(one, stateOf(solution, one.id), into).v;
     };
     const at = v(from);
     return { at, slope: span.overhang ? 0 : (v(span.to) - at) / (span.to - from) };
-}
-
-function sumOf(states: readonly ElementState[], factors: Float64Array): ElementState {
-    const sum = { N: 0, V: 0, M: 0, v: 0, theta: 0, along: 0, down: 0 };
-    states.forEach((state, c) => {
-        const factor = factors[c]!;
-        if (factor === 0) return;
-        sum.N += factor * state.N;
-        sum.V += factor * state.V;
-        sum.M += factor * state.M;
-        sum.v += factor * state.v;
-        sum.theta += factor * state.theta;
-        sum.along += factor * state.along;
-        sum.down += factor * state.down;
-    });
-    return sum;
 }

@@ -1,5 +1,5 @@
 /** Runs of a member with one residual rectangle: losses and notches taken off the whole section. */
-import type { Face, Member, RectangularSection, SourceRef } from '../../../language/src/model.js';
+import type { Face, Member, SourceRef } from '../../../language/src/model.js';
 import type { Segment } from './actions.js';
 import { tolerance } from './spans.js';
 
@@ -10,8 +10,13 @@ export interface Gone { readonly from: number; readonly to: number; readonly sou
 
 export interface Segments { readonly segments: readonly Segment[]; readonly gone: readonly Gone[] }
 
-/** Where zones overlap, the deepest cut of each face counts. A notch is a loss of depth on its face. */
-export function segmentsOf(member: Member, section: RectangularSection): Segments {
+/**
+ * Where zones overlap, the deepest cut of each face counts. A notch is a loss of depth on its face.
+ * `reaches` tells how much of a loss reaches this part of a member of leaves.
+ */
+export function segmentsOf(
+    member: Member, section: { readonly breadth: number; readonly depth: number }, reaches = (_face: Face, loss: number): number => loss
+): Segments {
     const length = member.length.value;
     const gap = tolerance(member);
     const cuts = cutsOf(member);
@@ -25,10 +30,10 @@ export function segmentsOf(member: Member, section: RectangularSection): Segment
     for (let i = 0; i + 1 < places.length; i++) {
         const [from, to] = [places[i]!, places[i + 1]!];
         const here = cuts.filter((cut) => cut.from <= (from + to) / 2 && cut.to >= (from + to) / 2);
-        const deepest = (face: Face): number => Math.max(0, ...here.map((cut) => cut.faces[face] ?? 0));
+        const deepest = (face: Face): number => reaches(face, Math.max(0, ...here.map((cut) => cut.faces[face] ?? 0)));
         const [top, bottom, left, right] = [deepest('top'), deepest('bottom'), deepest('left'), deepest('right')];
-        const b = section.breadth.value - left - right;
-        const h = section.depth.value - top - bottom;
+        const b = section.breadth - left - right;
+        const h = section.depth - top - bottom;
         if (!(b > 0 && h > 0)) gone.push({ from, to, source: here[0]?.source ?? member.source });
         segments.push({
             from, to, b, h,

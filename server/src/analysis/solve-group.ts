@@ -1,117 +1,103 @@
 /** One connected group of members, from its pieces to their actions. Pure: the same group gives the same outcome. */
-import type { Job } from '../../../language/src/model.js';
+import type { Job, Model } from '../../../language/src/model.js';
 import type { Parameters } from '../catalog/parameters.js';
-import type { MemberActions, UnitCase } from './actions.js';
-import { characteristicRules, combiner, creepRules, quasiPermanentRules, ultimateRules, type Relevant } from './combinations.js';
-import { deflectionsOf } from './deflections.js';
-import { effectsAt, scaleOf, type Scale } from './effects.js';
-import { circleProblems, mechanismProblems } from './mechanisms.js';
-import { meshOf, type Mesh, type Piece } from './mesh.js';
+import type { HangerActions, MemberActions, PropActions, UnitCase } from './actions.js';
 import { balanceProblems } from './balance.js';
+import { scaleOf } from './effects.js';
+import { hangerActions, propActions } from './hung.js';
+import { build, solveUnitCases, type BuiltStage } from './history.js';
+import { circleProblems, mechanismProblems } from './mechanisms.js';
+import { memberActions, type SolvedStage, type SolvedStiffness } from './member-actions.js';
+import { meshOf } from './mesh.js';
+import type { Frame } from './piece.js';
 import type { Problem } from './problems.js';
-import { crossingActions, supportActions } from './reactions.js';
-import { factorise } from './solver/system.js';
-import { deflectionSpansOf, spansOf, tolerance } from './spans.js';
-import { envelope, gridOf, jumpsOf, merge, peaksOf, permanentSum, stationsOf, withoutTwins } from './stations.js';
-import { unitCases, weightPerLength, type UnitCases } from './unit-cases.js';
-import { solveUnitCases, type UnitSolutions } from './unit-solutions.js';
+import { plansOf, propsOf, type StagePlan } from './stages.js';
+import type { StiffnessSet } from './stiffness-sets.js';
+import { kitOf, structureOf, type Kit } from './structure.js';
+import { unitCases } from './unit-cases.js';
 
 export interface Group {
-    readonly pieces: readonly Piece[];
+    readonly frame: Frame;
+    readonly stages: Model['stages'];
     readonly equation: Job['combinations'];
 }
 
 export interface GroupActions {
     readonly cases: readonly UnitCase[];
     readonly members: readonly MemberActions[];
+    readonly hangers: readonly HangerActions[];
+    readonly props: readonly PropActions[];
     /** Why there are no actions, where there are none. */
     readonly problems: readonly Problem[];
 }
 
-export function solveGroup(group: Group, parameters: Parameters): GroupActions {
-    const mesh = meshOf(group.pieces);
+export function solveGroup({ frame, stages, equation }: Group, parameters: Parameters): GroupActions {
+    const mesh = meshOf(frame, 'instant');
     if (mesh.circles.length > 0) return unsolved(circleProblems(mesh));
-    const system = factorise(mesh.size, mesh.held, mesh.blocks);
-    if (system.mechanisms.length > 0) return unsolved(mechanismProblems(mesh, system.mechanisms));
-    const units = unitCases(mesh, parameters);
-    const solutions = solveUnitCases(mesh, system, units);
-    const unbalanced = balanceProblems(mesh, solutions.ofCases);
-    if (unbalanced.length > 0) return unsolved(unbalanced);
-    const scales = solutions.ofCases.map((solution) => scaleOf(mesh.pieces, solution));
-    const members = group.pieces.map((_, index) => memberActions({ mesh, units, solutions, scales, group, parameters }, index));
-    return { cases: units.cases, members, problems: [] };
-}
+    const kit = kitOf(mesh);
+    const propSteps = propsOf(stages, (name) => frame.pieces.findIndex(({ member }) => member.name === name)).map(({ step }) => step);
+    const plans = plansOf(frame, propSteps, stages, (standing) => structureOf(kit, standing).system.mechanisms.length === 0);
+    const built = build(kit, plans);
+    const loose = mechanismsOf(kit, built);
+    if (loose.length > 0) return unsolved(loose);
 
-function unsolved(problems: readonly Problem[]): GroupActions {
-    return { cases: [], members: [], problems };
-}
-
-/** Where a post is held sideways by what rests on it. */
-function headsOf({ member, bearers }: Piece): number[] {
-    return member.kind === 'post' ? bearers.map(({ at }) => at) : [];
-}
-
-interface Solved {
-    readonly mesh: Mesh;
-    readonly units: UnitCases;
-    readonly solutions: UnitSolutions;
-    readonly scales: readonly Scale[];
-    readonly group: Group;
-    readonly parameters: Parameters;
-}
-
-function memberActions({ mesh, units, solutions, scales, group, parameters }: Solved, index: number): MemberActions {
-    const { cases, parts } = units;
-    const pieceMesh = mesh.pieces[index]!;
-    const { piece } = pieceMesh;
-    const { member, elastic } = piece;
-    const forced = parts.filter((part) => part.piece === index).flatMap((part) => part.points.map(({ node }) => node));
-    const grid = gridOf(pieceMesh);
-    const coarse = effectsAt(index, grid, solutions.ofCases, scales);
-    const relevant = relevance(coarse, parts, index);
-    const combine = combiner(cases, relevant);
-    const rules = ultimateRules(cases, relevant, parameters, group.equation);
-    const places = merge(withoutTwins(pieceMesh, grid, jumpsOf(pieceMesh, forced)), peaksOf(coarse, permanentSum(coarse, cases), rules), 1e-3 * tolerance(member));
-    const effects = effectsAt(index, places, solutions.ofCases, scales);
-    const stations = stationsOf(pieceMesh, effects, permanentSum(effects, cases), rules, combine);
-
-    const reactions = { mesh, cases, parts, solutions, scales, rules, combine, relevant, parameters };
-    const deflections = deflectionsOf({
-        mesh: pieceMesh, index, cases, solutions: solutions.ofCases, scales, places, combine,
-        spans: deflectionSpansOf(member, headsOf(piece))
+    const units = unitCases(mesh, plans, parameters);
+    const byStiffness = new Map<StiffnessSet, SolvedStiffness[]>();
+    for (const set of stiffnessSetsOf(frame, stages)) {
+        const own = set === 'instant' ? { kit, built } : rebuilt(frame, set, plans);
+        const solved = solveUnitCases(own.kit, own.built, units);
+        const unbalanced = solved.flatMap(({ ofCases }, s) => balanceProblems(own.kit.mesh, ofCases, own.built[s]!.steps.at(-1)!.held));
+        if (unbalanced.length > 0) return unsolved(unbalanced);
+        byStiffness.set(set, solved.map((solutions) => ({ mesh: own.kit.mesh, solutions, scales: solutions.ofCases.map((one) => scaleOf(own.kit.mesh, one)) })));
+    }
+    const solvedStages = plans.map((plan, s): SolvedStage => {
+        const at = (set: StiffnessSet): SolvedStiffness | undefined => byStiffness.get(set)?.[s];
+        const instant = at('instant')!;
+        const final = at('final');
+        return {
+            plan, units, equation, parameters, instant, final,
+            ultimate: [
+                { solved: at('ultimate') ?? instant, crept: false },
+                ...(final ? [{ solved: at('ultimate final') ?? final, crept: true }] : [])
+            ]
+        };
     });
-    const camber = member.precamber?.value ?? 0;
-    const instant = deflections(characteristicRules(cases, relevant), 0);
-    const final = deflections(quasiPermanentRules(cases, relevant, elastic.kdef), camber);
-    const total = deflections(creepRules(cases, relevant, elastic.kdef), camber);
     return {
-        member: member.name,
-        stage: null,
-        cases,
-        segments: piece.segments,
-        stations,
-        spans: spansOf(member, headsOf(piece)),
-        supports: supportActions(reactions, index),
-        crossings: crossingActions(reactions, index),
-        diagrams: {
-            N: envelope(stations, ({ N }) => N),
-            V: envelope(stations, ({ V }) => V),
-            M: envelope(stations, ({ M }) => M),
-            instant: instant.envelope,
-            final: final.envelope
-        },
-        instant: instant.worst,
-        final: final.worst,
-        total: total.worst,
-        weight: weightPerLength(piece) * member.length.value
+        cases: units.cases,
+        members: solvedStages.flatMap((stage) => frame.pieces.flatMap((_, index) => (standingOf(stage).pieces[index] ? [memberActions(stage, index)] : []))),
+        hangers: solvedStages.flatMap(hangerActions),
+        props: solvedStages.flatMap(propActions),
+        problems: []
     };
 }
 
-/** Cases that load the member, or do something to it through others. */
-function relevance(effects: ReturnType<typeof effectsAt>, parts: UnitCases['parts'], index: number): Relevant {
-    const acting = new Set(parts.filter(({ piece }) => piece === index).map(({ unit }) => unit));
-    for (const values of [effects.N, effects.V, effects.M]) {
-        values.forEach((value, i) => { if (value !== 0) acting.add(i % effects.cases); });
+function standingOf({ plan }: SolvedStage) {
+    return plan.steps.at(-1)!.standing;
+}
+
+function unsolved(problems: readonly Problem[]): GroupActions {
+    return { cases: [], members: [], hangers: [], props: [], problems };
+}
+
+function rebuilt(frame: Frame, set: StiffnessSet, plans: readonly StagePlan[]): { readonly kit: Kit; readonly built: BuiltStage[] } {
+    const kit = kitOf(meshOf(frame, set));
+    return { kit, built: build(kit, plans) };
+}
+
+/** Of the first stage that cannot stand. */
+function mechanismsOf({ mesh }: Kit, built: readonly BuiltStage[]): Problem[] {
+    for (const { plan, steps } of built) {
+        for (const { system, step } of steps) {
+            if (system.mechanisms.length > 0) return mechanismProblems(mesh, system.mechanisms, step.standing, plan.name);
+        }
     }
-    return ({ id }) => acting.has(id);
+    return [];
+}
+
+/** Where nothing but one timber shares the load, one stiffness tells all. */
+function stiffnessSetsOf({ pieces, hangers }: Frame, stages: Model['stages']): StiffnessSet[] {
+    const bolted = pieces.some(({ bolts }) => bolts.length > 0);
+    const unlike = pieces.some(({ elastic }) => elastic.section !== undefined || elastic.kdef !== pieces[0]!.elastic.kdef);
+    if (bolted) return ['instant', 'final', 'ultimate', 'ultimate final'];
+    return hangers.length > 0 || stages.length > 0 || unlike ? ['instant', 'final'] : ['instant'];
 }

@@ -50,7 +50,7 @@ function placesOf(member: Member, supports: readonly Support[], heads: readonly 
  */
 function shortEnd(member: Member, at: number): number {
     const bearings = member.supports.filter((support) => support.at.value === at).map((support) => support.bearing?.value ?? 0);
-    return Math.max(tolerance(member), member.section.shape === 'rectangle' ? member.section.depth.value : 0, ...bearings);
+    return Math.max(tolerance(member), 'depth' in member.section ? member.section.depth.value : 0, ...bearings);
 }
 
 /** The end of an overhang that is supported. */

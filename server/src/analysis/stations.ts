@@ -2,33 +2,41 @@
 import type { ActionState, Combination, DiagramPoint, Station, UnitCase } from './actions.js';
 import type { Combine, Rule } from './combinations.js';
 import type { Effects, Place } from './effects.js';
-import type { PieceMesh } from './mesh.js';
+import { isSet } from './durations.js';
+import { placeIndex, type PieceMesh, type StrandMesh } from './mesh.js';
 import { combined, corners, extremes, placementKey, roomFor } from './placement.js';
 
-/** Parts an element is looked at in: even, so that its middle is a station. */
-const partsOfElement = 10;
-
-/** Both ends of every element and nine places between. */
-export function gridOf({ elements, nodes }: PieceMesh): Place[] {
-    return elements.flatMap(({ length, x, node }, element) => Array.from({ length: partsOfElement + 1 }, (_, i): Place => {
-        const into = (length * i) / partsOfElement;
-        return { element, into, x: i < partsOfElement ? x + into : nodes[node + 1]!.x };
-    }));
+/** Parts an element is looked at in: even, so that its middle is a station; fewer of short elements. */
+function partsOf(length: number, whole: number): number {
+    return Math.min(10, 2 * Math.ceil(50 * length / whole));
 }
 
-/** Where nothing jumps at a node its left side speaks for both. */
-export function withoutTwins({ elements }: PieceMesh, grid: readonly Place[], jumps: (node: number) => boolean): Place[] {
-    return grid.filter(({ element, into }) => into > 0 || element === 0 || jumps(elements[element]!.node));
+/** Both ends of every element and places between. */
+export function gridOf({ places }: PieceMesh): Place[] {
+    return places.slice(0, -1).flatMap((x, element) => {
+        const end = places[element + 1]!;
+        const parts = partsOf(end - x, places.at(-1)!);
+        return Array.from({ length: parts + 1 }, (_, i): Place => {
+            const into = ((end - x) * i) / parts;
+            return { element, into, x: i < parts ? x + into : end };
+        });
+    });
 }
 
-/** Whether a section, a force or a support makes a diagram jump at a node; `forced` are those with point loads. */
-export function jumpsOf({ elements, supportNodes, bearerNodes }: PieceMesh, forced: readonly number[]): (node: number) => boolean {
-    const held = new Set([...supportNodes, ...bearerNodes, ...forced]);
-    return (node) => held.has(node) || elements[node - 1]?.segment !== elements[node]?.segment;
+/** Where nothing jumps at a place its left side speaks for both. */
+export function withoutTwins(grid: readonly Place[], jumps: (place: number) => boolean): Place[] {
+    return grid.filter(({ element, into }) => into > 0 || element === 0 || jumps(element));
+}
+
+/** Whether a section, a force, a support or a bolt makes a diagram jump at a place; `forced` are those with point loads. */
+export function jumpsOf({ places, strands, supportPlaces, bearerPlaces, levelPlaces, piece: { bolts } }: PieceMesh, forced: readonly number[]): (place: number) => boolean {
+    const parted = strands.flatMap(({ at }) => at.flatMap((nodes, place) => (nodes.length > 1 ? [place] : [])));
+    const held = new Set([...supportPlaces, ...bearerPlaces, ...levelPlaces, ...forced, ...parted, ...bolts.map(({ x }) => placeIndex(places, x))]);
+    return (place) => held.has(place) || strands.some(({ elements }) => elements[place - 1]?.segment !== elements[place]?.segment);
 }
 
 /** Places between grid places where V passes zero in a state that is extreme in M beside them: the peak of its moment. */
-export function peaksOf(effects: Effects, permanent: Effects, rules: readonly Rule[]): Place[] {
+export function peaksOf(effects: Effects, steady: Steady, rules: readonly Rule[]): Place[] {
     const { places, cases, M, V } = effects;
     const peaks: Place[] = [];
     for (const rule of rules) {
@@ -36,8 +44,8 @@ export function peaksOf(effects: Effects, permanent: Effects, rules: readonly Ru
         const search = (s: number, present: Uint8Array): void => {
             const [a, b] = [places[s], places[s + 1]];
             if (!a || !b || a.element !== b.element) return;
-            const left = combined(rule, present, permanent.V[s]!, V, s * cases);
-            const right = combined(rule, present, permanent.V[s + 1]!, V, (s + 1) * cases);
+            const left = combined(rule, present, steady('V', rule, s), V, s * cases);
+            const right = combined(rule, present, steady('V', rule, s + 1), V, (s + 1) * cases);
             if (left * right >= 0) return;
             const into = a.into + ((b.into - a.into) * left) / (left - right);
             peaks.push({ element: a.element, into, x: a.x - a.into + into });
@@ -68,26 +76,40 @@ export function merge(grid: readonly Place[], peaks: readonly Place[], gap: numb
     return kept;
 }
 
-/** Sums over the permanent cases, as effects of one case. */
-export function permanentSum(effects: Effects, cases: readonly UnitCase[]): Effects {
-    const ids = cases.flatMap((unit) => (unit.permanent ? [unit.id] : []));
-    const sum = (values: Float64Array): Float64Array => Float64Array.from(effects.places, (_, s) =>
-        ids.reduce((total, id) => total + values[s * effects.cases + id]!, 0));
-    return { cases: 1, places: effects.places, N: sum(effects.N), V: sum(effects.V), M: sum(effects.M) };
+/** What is always there at a place by a rule: permanent loads by its factor, tightening and lift by 1. */
+export type Steady = (of: 'N' | 'V' | 'M', rule: Rule, s: number) => number;
+
+export function steadyOf(effects: Effects, cases: readonly UnitCase[]): Steady {
+    const sums = (ids: readonly number[]) => {
+        const sum = (values: Float64Array): Float64Array => Float64Array.from(effects.places, (_, s) =>
+            ids.reduce((total, id) => total + values[s * effects.cases + id]!, 0));
+        return { N: sum(effects.N), V: sum(effects.V), M: sum(effects.M) };
+    };
+    const loads = sums(cases.flatMap((unit) => (unit.permanent && !isSet(unit) ? [unit.id] : [])));
+    const set = sums(cases.flatMap((unit) => (isSet(unit) ? [unit.id] : [])));
+    return (of, rule, s) => rule.permanent * loads[of][s]! + set[of][s]!;
+}
+
+/** Effects of one stiffness with how they combine. */
+export interface Loaded {
+    readonly effects: Effects;
+    readonly steady: Steady;
+    readonly combine: Combine;
 }
 
 /**
- * At each place and for each rule: the states of greatest and least V, and all corners of what N and M can be together
- * (the greatest and least of both are among them).
+ * At each place, for each rule and stiffness: the states of greatest and least V, and all corners of what N and M can be
+ * together (the greatest and least of both are among them).
  */
-export function stationsOf(mesh: PieceMesh, effects: Effects, permanent: Effects, rules: readonly Rule[], combine: Combine): Station[] {
-    const { N, V, M, cases, places } = effects;
-    const axial = N.some((value) => value !== 0);
-    const known = rules.map((rule) => ({ rule, combinations: new Map<number | string, Combination>(), shear: roomFor(rule), bending: roomFor(rule) }));
-    return places.map(({ element, x }, s) => {
-        const offset = s * cases;
+export function stationsOf({ strand, elements }: StrandMesh, loaded: readonly Loaded[], rules: readonly Rule[]): Station[] {
+    const known = loaded.flatMap((one) => rules.map((rule) => ({
+        ...one, rule, axial: one.effects.N.some((value) => value !== 0),
+        combinations: new Map<number | string, Combination>(), shear: roomFor(rule), bending: roomFor(rule)
+    })));
+    return loaded[0]!.effects.places.map(({ element, x }, s) => {
         const states = new Map<Combination, ActionState>();
-        for (const { rule, combinations, shear, bending } of known) {
+        for (const { effects: { N, V, M, cases }, steady, combine, rule, axial, combinations, shear, bending } of known) {
+            const offset = s * cases;
             extremes(rule, V, offset, shear);
             extremes(rule, M, offset, bending);
             const bent = axial ? corners(rule, N, M, offset) : [bending.most, bending.least];
@@ -98,13 +120,14 @@ export function stationsOf(mesh: PieceMesh, effects: Effects, permanent: Effects
                 if (states.has(combination)) continue;
                 states.set(combination, {
                     combination,
-                    N: combined(rule, present, permanent.N[s]!, N, offset),
-                    V: combined(rule, present, permanent.V[s]!, V, offset),
-                    M: combined(rule, present, permanent.M[s]!, M, offset)
+                    N: combined(rule, present, steady('N', rule, s), N, offset),
+                    V: combined(rule, present, steady('V', rule, s), V, offset),
+                    M: combined(rule, present, steady('M', rule, s), M, offset)
                 });
             }
         }
-        return { x, segment: mesh.elements[element]!.segment, states: [...states.values()] };
+        const leaf = strand.leaf === undefined ? {} : { leaf: strand.leaf };
+        return { x, segment: elements[element]!.segment, states: [...states.values()], ...leaf };
     });
 }
 

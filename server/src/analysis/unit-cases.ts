@@ -1,21 +1,28 @@
 /** The loads of a group, each solved by itself: which cases there are, and what each puts on every element and node. */
 import { standardGravity } from '../../../language/src/quantity.js';
-import type { Load, Member } from '../../../language/src/model.js';
+import type { Load } from '../../../language/src/model.js';
 import type { Parameters } from '../catalog/parameters.js';
 import type { UnitCase } from './actions.js';
 import { actionName, durationOf, isFree } from './durations.js';
 import type { LineLoad } from './element.js';
-import { direction, nodeAt, type Mesh, type Piece, type PieceMesh } from './mesh.js';
-import { stretchesOf, type Stretch } from './spans.js';
+import { gravityOn, lineOn, nothing, partOn } from './loading.js';
+import type { Mesh, Node } from './mesh.js';
+import type { Piece } from './piece.js';
+import type { StagePlan } from './stages.js';
+import { stretchesOf } from './spans.js';
 
 /** Part of a load on one span of one member. Permanent parts sum to one case; free ones are each their own. */
 export interface Part {
+    /** `tightening` of hangers and `lift` of props load nothing: the stages bring them in. */
+    readonly kind: 'load' | 'tightening' | 'lift';
     /** Index of its case. */
     readonly unit: number;
     readonly piece: number;
+    /** Indices of the stages it acts in; a lasting one acts on from the stage in which its member is built in. */
+    readonly stages: 'on' | readonly number[];
     readonly lines: readonly { readonly element: number; readonly load: LineLoad }[];
     /** Global forces on nodes. */
-    readonly points: readonly { readonly node: number; readonly right: number; readonly up: number }[];
+    readonly points: readonly { readonly node: number; readonly dofs: Node; readonly right: number; readonly up: number }[];
 }
 
 export interface UnitCases {
@@ -24,24 +31,33 @@ export interface UnitCases {
 }
 
 /** Weight per length of the whole section, N/mm: losses are not taken off. */
-export function weightPerLength({ section, elastic }: Piece): number {
-    return elastic.density * 1e-9 * section.breadth.value * section.depth.value * standardGravity;
+export function weightPerLength({ member: { section }, elastic }: Piece): number {
+    if (elastic.section) return elastic.section.mass * standardGravity;
+    if (section.shape !== 'rectangle' && section.shape !== 'plies') return 0;
+    const leaves = section.shape === 'plies' ? section.count : 1;
+    return elastic.density * 1e-9 * leaves * section.breadth.value * section.depth.value * standardGravity;
 }
 
-export function unitCases(mesh: Mesh, parameters: Parameters): UnitCases {
+export function unitCases(mesh: Mesh, stages: readonly StagePlan[], parameters: Parameters): UnitCases {
     const stretches = mesh.pieces.map(({ piece }) => stretchesOf(piece.member));
     const cases: UnitCase[] = [];
     const parts: Part[] = [];
     const add = (unit: Omit<UnitCase, 'id'>): number => cases.push({ id: cases.length, ...unit }) - 1;
+    const lasting = { permanent: true, duration: 'permanent', psi: [1, 1, 1] } as const;
 
     const heavy = mesh.pieces.flatMap(({ piece }, i) => (piece.member.selfWeight ? [i] : []));
     if (heavy.length > 0) {
-        const unit = add({ name: 'self weight', load: 'self weight', action: 'G', permanent: true, duration: 'permanent', psi: [1, 1, 1] });
+        const unit = add({ name: 'self weight', load: 'self weight', action: 'G', ...lasting });
         for (const i of heavy) {
             const weight = weightPerLength(mesh.pieces[i]!.piece);
             for (const { from, to } of stretches[i]!) {
-                parts.push({ unit, piece: i, ...lineOn(mesh.pieces[i]!, from, to, gravityOn(mesh.pieces[i]!.piece.member, weight)) });
+                parts.push({ kind: 'load', unit, piece: i, stages: 'on', ...lineOn(mesh.pieces[i]!, from, to, gravityOn(mesh.pieces[i]!.piece.member, weight)) });
             }
+        }
+    }
+    for (const kind of ['tightening', 'lift'] as const) {
+        if (stages.some(({ steps }) => steps.some(({ tightened, lifted }) => (kind === 'lift' ? lifted : tightened).size > 0))) {
+            parts.push({ kind, unit: add({ name: kind, load: kind, action: kind, ...lasting }), piece: -1, stages: 'on', ...nothing });
         }
     }
     mesh.pieces.forEach((piece, i) => piece.piece.loads.forEach((load) => {
@@ -56,63 +72,15 @@ export function unitCases(mesh: Mesh, parameters: Parameters): UnitCases {
             .filter(({ lines, points }) => lines.length + points.length > 0);
         const apart = isFree(load.action) && laid.length > 1;
         const whole = apart || laid.length === 0 ? -1 : add({ ...about, name: load.name });
+        const acting = permanent ? 'on' as const : stagesOf(load, stages);
         for (const { name, ...part } of laid) {
-            parts.push({ unit: apart ? add({ ...about, name: `${load.name} (${name})` }) : whole, piece: i, ...part });
+            parts.push({ kind: 'load', unit: apart ? add({ ...about, name: `${load.name} (${name})` }) : whole, piece: i, stages: acting, ...part });
         }
     }));
     return { cases, parts };
 }
 
-type Loading = Pick<Part, 'lines' | 'points'>;
-
-const nothing: Loading = { lines: [], points: [] };
-
-function partOn(mesh: PieceMesh, load: Load, stretch: Stretch): Loading {
-    const { member } = mesh.piece;
-    if (load.line) {
-        const from = Math.max(load.line.from, stretch.from);
-        const to = Math.min(load.line.to, stretch.to);
-        return lineOn(mesh, from, to, lineLoadOf(load, member));
-    }
-    if (!load.point || !holds(member, stretch, load.point.at)) return nothing;
-    const { cos, sin } = direction(member);
-    const { force, at } = load.point;
-    const wind = load.action.kind === 'wind';
-    return { lines: [], points: [{ node: nodeAt(mesh.nodes, at), right: wind ? force * sin : 0, up: wind ? -force * cos : -force }] };
-}
-
-/** A point where two stretches meet is the left one's. */
-function holds(member: Member, { from, to }: Stretch, at: number): boolean {
-    return (from <= 0 || at > from) && (to >= member.length.value || at <= to);
-}
-
-/** From node to node, the whole of it kept; one too short for that stands on its node. */
-function lineOn({ nodes, piece: { member } }: PieceMesh, from: number, to: number, { along, down }: LineLoad): Loading {
-    if (!(to > from)) return nothing;
-    const [first, last] = [nodeAt(nodes, from), nodeAt(nodes, to)];
-    if (first === last) {
-        const { cos, sin } = direction(member);
-        const force = { right: along * cos + down * sin, up: along * sin - down * cos };
-        return { lines: [], points: [{ node: first, right: force.right * (to - from), up: force.up * (to - from) }] };
-    }
-    const share = (to - from) / (nodes[last]!.x - nodes[first]!.x);
-    const load = { along: along * share, down: down * share };
-    return { lines: Array.from({ length: last - first }, (_, i) => ({ element: first + i, load })), points: [] };
-}
-
-/**
- * Per length of the member. Permanent loads lie along the slope; imposed loads and snow are by plan
- * (EN 1991-1-3 5.2(3): snow on the horizontal projection, from memory), so that a sloping member gets cos α of them;
- * wind acts normal to the axis. A post takes all but wind along its axis.
- */
-function lineLoadOf(load: Load, member: Member): LineLoad {
-    const amount = load.line!.perLength;
-    if (load.action.kind === 'wind') return { along: 0, down: amount };
-    const byPlan = load.action.kind !== 'permanent' && member.kind !== 'post';
-    return gravityOn(member, byPlan ? amount * direction(member).cos : amount);
-}
-
-function gravityOn(member: Member, amount: number): LineLoad {
-    const { cos, sin } = direction(member);
-    return { along: -amount * sin, down: amount * cos };
+/** Construction loads act while there is building, all others when it is done; where no stages are told all act at once. */
+function stagesOf({ action }: Load, stages: readonly StagePlan[]): number[] {
+    return stages.flatMap(({ name, last }, s) => (name === null || (action.kind === 'construction') !== last ? [s] : []));
 }
