@@ -13,7 +13,7 @@ export interface Preview {
     /** Version of the document that the content was computed from. */
     readonly version: number;
     readonly title: string;
-    /** A fragment of HTML, everything escaped, blocks marked with `data-line` (from 1) and `data-end-line`. */
+    /** A fragment of HTML, everything escaped, blocks marked with `data-line` (from 1). */
     readonly html: string;
     /** Rules for the fragment. */
     readonly css: string;

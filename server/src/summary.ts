@@ -1,51 +1,117 @@
-/** Each member in one line, as hints and the command's table say it. */
-import type { CheckResult, MemberResult, Results } from './results.js';
+/** Each member and hanger in one line, as hints, the command's tables and the sheet say it: the worst over all stages. */
+import type { CheckResult, HangerResult, MemberResult, Results } from './results.js';
 import type { SourceRef } from '../../language/src/model.js';
-import { deflection, spanRatio } from './sheet/numbers.js';
+import { deflection, force, spanRatio } from './sheet/numbers.js';
 
-export type MemberState = 'holds' | 'fails' | 'incomplete' | 'not computed';
+export type State = 'holds' | 'fails' | 'incomplete' | 'not computed';
 
-export interface MemberSummary {
+interface Summary {
     readonly name: string;
-    readonly stage: string | null;
-    readonly state: MemberState;
-    /** Worst first; empty where the member has no results. */
+    readonly state: State;
+    /** Of every stage, worst first; empty where there are no results. */
     readonly checks: readonly CheckResult[];
-    /** `9.9 mm = L/475`: final deflection. */
-    readonly deflection?: string;
+    /** The worst check's stage, where it is not the last. */
+    readonly stage?: string;
+    readonly description?: string;
     /** What its results leave out, or why there are none. */
     readonly open: readonly string[];
-    readonly result?: MemberResult;
+}
+
+export interface MemberSummary extends Summary {
+    /** `9.9 mm = L/475`: the final deflection that uses most of its span, with its stage where that is not the last. */
+    readonly deflection?: string;
+    /** Of every stage, in the order of work; the last is what stays. */
+    readonly stages: readonly MemberResult[];
     /** Of the member's name, where it is known, else of the member. */
     readonly source: SourceRef;
 }
 
+export interface HangerSummary extends Summary {
+    /** `0.0 to 4.2 kN`, over all stages. */
+    readonly force: string;
+    readonly stages: readonly HangerResult[];
+}
+
 export function memberSummaries(results: Results): MemberSummary[] {
-    return [...results.members.map(member => summary(member, results)), ...results.missing.map(({ name, reason, source }) => (
-        { name, stage: null, state: 'not computed' as const, checks: [], open: [reason], source }
+    return [...overStages(results.members).map(stages => memberSummary(stages, results)), ...results.missing.map(({ name, reason, source }) => (
+        { name, state: 'not computed' as const, checks: [], open: [reason], stages: [], source }
     ))];
 }
 
-function summary(member: MemberResult, results: Results): MemberSummary {
-    const checks = results.checks
-        .filter(check => check.subject === member.name && check.stage === member.stage)
-        .sort((a, b) => severity(b) - severity(a));
-    const open = results.unchecked.filter(item => item.blocking && item.members?.includes(member.name)).map(item => item.text);
+export function hangerSummaries(results: Results): HangerSummary[] {
+    return overStages(results.hangers).map(stages => {
+        const forces = stages.flatMap(({ force: { min, max } }) => [min.value, max.value]);
+        return {
+            ...summary(stages, results),
+            force: forceRange(Math.min(...forces), Math.max(...forces)),
+            description: stages.at(-1)!.description,
+            stages
+        };
+    });
+}
+
+export function subjectSummary(results: Results, name: string): MemberSummary | HangerSummary | undefined {
+    return [...memberSummaries(results), ...hangerSummaries(results)].find(summary => summary.name === name);
+}
+
+/** kN. */
+export function forceRange(min: number, max: number): string {
+    return force(min) === force(max) ? force(max) : `${force(min).replace(/ kN$/, '')} to ${force(max)}`;
+}
+
+/** One list for each name, in the order in which they first come; each list in the order of work. */
+export function overStages<T extends { readonly name: string }>(items: readonly T[]): T[][] {
+    const of = new Map<string, T[]>();
+    for (const item of items) {
+        const list = of.get(item.name);
+        list ? list.push(item) : of.set(item.name, [item]);
+    }
+    return [...of.values()];
+}
+
+function memberSummary(stages: readonly MemberResult[], results: Results): MemberSummary {
+    const last = stages.at(-1)!;
+    const bent = stages.reduce((most, member) => Math.abs(member.deflection.ratio) < Math.abs(most.deflection.ratio) ? member : most, last);
     return {
-        name: member.name,
-        stage: member.stage,
-        state: checks.some(check => !check.pass) ? 'fails' : open.length > 0 || checks.length === 0 ? 'incomplete' : 'holds',
+        ...summary(stages, results),
+        deflection: `${finalDeflection(bent)}${bent === last || bent.stage === null ? '' : ` (${bent.stage})`}`,
+        description: last.description,
+        stages,
+        source: last.nameSource
+    };
+}
+
+function summary(stages: readonly (MemberResult | HangerResult)[], results: Results): Summary {
+    const { name, stage: last } = stages.at(-1)!;
+    // Of two that are as bad, the later stage comes first.
+    const rank = (check: CheckResult): number => stages.findIndex(({ stage }) => stage === check.stage);
+    const checks = results.checks.filter(check => check.subject === name).sort((a, b) => severity(b) - severity(a) || rank(b) - rank(a));
+    const open = results.unchecked.filter(item => item.blocking && item.members?.includes(name)).map(item => item.text);
+    const stage = checks[0]?.stage;
+    return {
+        name,
+        state: checks.some(check => !(check.pass && check.utilisation <= 1)) ? 'fails' : open.length > 0 || checks.length === 0 ? 'incomplete' : 'holds',
         checks,
-        deflection: finalDeflection(member),
-        open,
-        result: member,
-        source: member.nameSource
+        stage: stage === null || stage === last ? undefined : stage,
+        open
     };
 }
 
 /** What has no number is worse than any number. */
 function severity(check: CheckResult): number {
-    return Number.isNaN(check.utilisation) ? Infinity : check.utilisation;
+    return Number.isNaN(check.utilisation) ? Number.MAX_VALUE : Math.min(check.utilisation, Number.MAX_VALUE);
+}
+
+/** The worst of each check over the stages, in the order in which they first come. */
+export function worstOfEach(checks: readonly CheckResult[]): CheckResult[] {
+    const worst = new Map<string, CheckResult>();
+    for (const check of checks) {
+        const most = worst.get(check.id);
+        if (!most || severity(check) >= severity(most)) {
+            worst.set(check.id, check);
+        }
+    }
+    return [...worst.values()];
 }
 
 function finalDeflection({ deflection: { final, ratio } }: MemberResult): string {

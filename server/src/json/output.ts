@@ -2,7 +2,7 @@
  * What the command prints for machines: the shape is published by `schema.ts` and stable under `format`.
  * Units: kN, kNm, m along a member, mm of deflection, MPa; utilisation is demand over capacity.
  */
-import type { Amount, CheckResult, Hazard, MemberResult, Results, Verdict } from '../results.js';
+import type { Amount, CheckResult, Hazard, LeafResult, MemberResult, Results, Verdict } from '../results.js';
 import type { Severity } from '../../../language/src/model.js';
 
 export const outputFormat = 1;
@@ -74,7 +74,21 @@ interface MemberOutput {
     readonly reactions: readonly ({ readonly support: string; readonly at: AmountOutput } & RangeOutput)[];
     readonly moment: RangeOutput;
     readonly shear: RangeOutput;
-    readonly deflection: { readonly instant: AmountOutput; readonly final: AmountOutput };
+    readonly deflection: DeflectionOutput;
+    readonly leaves?: readonly LeafOutput[];
+    readonly 'stiffness ratio'?: number;
+}
+
+interface DeflectionOutput {
+    readonly instant: AmountOutput;
+    readonly final: AmountOutput;
+}
+
+interface LeafOutput {
+    readonly leaf: number;
+    readonly moment: RangeOutput;
+    readonly shear: RangeOutput;
+    readonly deflection?: DeflectionOutput;
 }
 
 interface HazardOutput {
@@ -137,8 +151,18 @@ function memberOutput(member: MemberResult): MemberOutput {
         reactions: member.reactions.map(({ support, at, ...range }) => ({ support, at: amountOutput(at), ...rangeOutput(range) })),
         moment: rangeOutput(member.moment),
         shear: rangeOutput(member.shear),
-        deflection: { instant: amountOutput(member.deflection.instant), final: amountOutput(member.deflection.final) }
+        deflection: deflectionOutput(member.deflection),
+        leaves: member.leaves?.map(leafOutput),
+        'stiffness ratio': member.stiffnessRatio !== undefined && Number.isFinite(member.stiffnessRatio) ? member.stiffnessRatio : undefined
     };
+}
+
+function leafOutput({ leaf, moment, shear, deflection }: LeafResult): LeafOutput {
+    return { leaf, moment: rangeOutput(moment), shear: rangeOutput(shear), deflection: deflection && deflectionOutput(deflection) };
+}
+
+function deflectionOutput({ instant, final }: { readonly instant: Amount; readonly final: Amount }): DeflectionOutput {
+    return { instant: amountOutput(instant), final: amountOutput(final) };
 }
 
 function rangeOutput({ min, max }: { readonly min: Amount; readonly max: Amount }): RangeOutput {

@@ -60,11 +60,7 @@ const reaction = object('Envelope of the design reaction of one support, upwards
     max: amount('Greatest value.', 'kN')
 });
 
-const memberProperties = {
-    name: text('Name of the member.'),
-    stage: orNull('Stage of the work; null where the file has no stages.'),
-    weight: amount('Self weight of the whole member.', 'kN'),
-    reactions: list('One for each support, in the order of the file.', reaction),
+const bending = {
     moment: range('Envelope over the ultimate combinations, sagging positive.', 'kNm'),
     shear: range('Envelope over the ultimate combinations.', 'kN'),
     deflection: object('The greatest deflections, downwards positive.', {
@@ -73,9 +69,18 @@ const memberProperties = {
     })
 };
 
-const member = object('What one member bears and how far it bends.', {
-    ...memberProperties,
-    leaves: list('The leaves of a built-up member, each of the same shape.', object('One leaf.', memberProperties)),
+const leaf = object('What one leaf takes for itself.', {
+    leaf: { type: 'integer', minimum: 1, description: 'Counted from the left, seen from the member\'s start.' },
+    ...bending
+}, ['deflection']);
+
+const member = object('What one member bears in one stage, and how far it bends; of a member of leaves, all together.', {
+    name: text('Name of the member.'),
+    stage: orNull('Stage of the work; null where the file has no stages.'),
+    weight: amount('Self weight of the whole member.', 'kN'),
+    reactions: list('One for each support, in the order of the file.', reaction),
+    ...bending,
+    leaves: list('The leaves of a built-up member.', leaf),
     'stiffness ratio': {
         type: 'number',
         description: 'Of a built-up member: deflection of one unbroken leaf alone over that of the built-up member under the same load.'
@@ -121,8 +126,8 @@ const file = object('One file of the command line.', {
     },
     verdict: choice('`pass` only where everything was understood, computed and held.', ['pass', 'fail', 'incomplete']),
     diagnostics: list('Everything to say at a place of the text.', diagnostic),
-    checks: list('Every check that was computed.', check),
-    members: list('Every member that was computed.', member),
+    checks: list('Every check that was computed, in every stage.', check),
+    members: list('Every member that was computed, in every stage.', member),
     breakeven: list('Solved limits.', breakeven),
     loadtests: list('Proof loads.', loadtest),
     hazards: list('Dangers that the rules found.', hazard),

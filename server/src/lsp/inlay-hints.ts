@@ -6,13 +6,14 @@ import { percentUp } from '../sheet/numbers.js';
 import type { ComputedDocuments } from './computed-documents.js';
 import { checksTable } from './markdown.js';
 
-/** `bending 83 % · 9.9 mm = L/475` after each member's name. */
+/** `bending 83 % · 9.9 mm = L/475` after each member's name, the worst of all stages. */
 export class ResultHints implements InlayHintProvider {
     constructor(private readonly computed: ComputedDocuments) { }
 
     getInlayHints(document: LangiumDocument, { range }: InlayHintParams): InlayHint[] {
         const computed = this.computed.get(document.uri);
         return computed ? memberSummaries(computed.results)
+            .filter(({ source }) => source.file === computed.results.file)
             .map(member => ({
                 position: computed.text.positionAt(member.source.end),
                 label: hintLabel(member),
@@ -29,11 +30,11 @@ export function hintLabel({ state, stage, checks, deflection, open }: MemberSumm
     }
     const [worst] = checks;
     const parts = [
-        worst ? `${worst.check} ${percentUp(worst.utilisation)}${worst.pass ? '' : ' FAILS'}` : 'no checks',
+        worst ? `${worst.check} ${percentUp(worst.utilisation)}${worst.pass ? '' : ' FAILS'}${stage === undefined ? '' : ` in ${stage}`}` : 'no checks',
         deflection,
         open.length > 0 ? 'incomplete' : undefined
     ];
-    return `${stage === null ? '' : `${stage}: `}${parts.filter(part => part !== undefined).join(' · ')}`;
+    return parts.filter(part => part !== undefined).join(' · ');
 }
 
 function contains({ start, end }: Range, position: Position): boolean {

@@ -1,36 +1,49 @@
 /** Results as Markdown, for hovers and tooltips. */
 import type { CheckResult } from '../results.js';
-import type { MemberSummary } from '../summary.js';
+import { worstOfEach, type HangerSummary, type MemberSummary } from '../summary.js';
 import { amount, percentUp } from '../sheet/numbers.js';
-import { stepToText } from '../sheet/plain-math.js';
+import { proseToText, stepToText } from '../sheet/plain-math.js';
 
 /** Text of the file is never markup. */
 export function escape(text: string): string {
     return text.replace(/[\\`*_{}[\]()#!|<>~&]/g, '\\$&').replace(/\s+/g, ' ');
 }
 
-/** Every check of a member, worst first. */
-export function checksTable({ checks, deflection, open, result, name }: MemberSummary): string {
-    const head = `**${escape(name)}**${result ? ` ${escape(result.description)}` : ''}`;
-    const rows = checks.map(check => `| ${[
+/** Every check of a member or hanger, worst first, each in its worst stage. */
+export function checksTable(summary: MemberSummary | HangerSummary): string {
+    const { checks, open, description, name } = summary;
+    const worst = new Set(worstOfEach(checks));
+    const rows = checks.filter(check => worst.has(check)).map(check => `| ${[
         check.pass ? 'ok' : '**FAILS**', escape(check.check), percentUp(check.utilisation), escape(governs(check)), escape(check.clause)
     ].join(' | ')} |`);
     return [
-        head,
+        `**${escape(name)}**${description ? ` ${escape(description)}` : ''}`,
         rows.length > 0 ? ['| | check | use | governed by | clause |', '|---|---|--:|---|---|', ...rows].join('\n') : '',
-        deflection ? `Final deflection ${escape(deflection)}` : '',
+        escape(outcome(summary)),
         open.length > 0 ? ['Not checked:', ...open.map(text => `- ${escape(text)}`)].join('\n') : ''
     ].filter(part => part !== '').join('\n\n');
 }
 
+function outcome(summary: MemberSummary | HangerSummary): string {
+    return 'force' in summary ? `Tension of all rods ${summary.force}` : summary.deflection ? `Final deflection ${summary.deflection}` : '';
+}
+
 /** One check with its formulas and numbers. */
 export function checkText(check: CheckResult): string {
-    const steps = check.steps.map(step => `${stepToText(step)}${step.clause && step.clause !== check.clause ? `   (${step.clause})` : ''}`);
+    const steps = check.steps.map(step => {
+        const said = [step.clause === check.clause ? '' : step.clause, step.note && proseToText(step.note)].filter(Boolean).join(', ');
+        return `${stepToText(step)}${said && `   (${said})`}`;
+    });
     return [
         `**${escape(check.id)}** ${percentUp(check.utilisation)} ${check.pass ? 'holds' : '**FAILS**'} (${escape(check.clause)})`,
         `${escape(amount(check.demand))} of ${escape(amount(check.capacity))} at ${escape(amount(check.at))}, ${escape(governs(check))}`,
         steps.length > 0 ? ['```text', ...steps, '```'].join('\n') : ''
     ].filter(part => part !== '').join('\n\n');
+}
+
+/** `Other stages: found 12 %, propped 40 %`. */
+export function otherStages(checks: readonly CheckResult[]): string {
+    return checks.length === 0 ? '' : `Other stages: ${checks.map(({ stage, utilisation }) => `${escape(stage ?? '')} ${percentUp(utilisation)}`).join(', ')}`;
 }
 
 function governs(check: CheckResult): string {

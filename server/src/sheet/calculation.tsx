@@ -1,4 +1,5 @@
 /** One check as a block: what governs, each formula with its numbers, and where the numbers come from. */
+import type { ComponentChildren } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Given, SourceRef } from '../../../language/src/model.js';
 import type { CheckResult, Results, Step, Term } from '../results.js';
@@ -11,7 +12,13 @@ import { outcomeOf } from './outcome.js';
 import { Line, OutcomeMark, ViewContext } from './parts.js';
 import { isUtilisation, proseToText } from './plain-math.js';
 
-export function Calculation({ check, ledger }: { readonly check: CheckResult; readonly ledger: Results['ledger'] }) {
+interface Props {
+    readonly check: CheckResult;
+    readonly ledger: Results['ledger'];
+    readonly children?: ComponentChildren;
+}
+
+export function Calculation({ check, ledger, children }: Props) {
     const { folded } = useContext(ViewContext);
     return (
         <details class="calculation" id={checkAnchor(check)} open={!folded} data-line={check.source.line}>
@@ -19,10 +26,11 @@ export function Calculation({ check, ledger }: { readonly check: CheckResult; re
                 <b>{check.id}</b> <b class="number">{percentUp(check.utilisation)}</b> <OutcomeMark outcome={outcomeOf(check)} /> <span class="small">{check.clause}</span>
             </summary>
             <p class="governs">
-                {against(check.demand, check.capacity)}, at {station(check.at.value * 1000)}, governed by <b>{check.combination}</b> ({check.duration})
+                {against(check.demand, check.capacity)}, at {station(check.at.value * 1000)}{check.stage !== null && <>, stage {check.stage}</>}, governed by <b>{check.combination}</b>{check.duration && ` (${check.duration})`}
             </p>
             {check.steps.map(step => <StepLine step={step} />)}
             <Where terms={inputsOf(check.steps)} ledger={ledger} />
+            {children}
         </details>
     );
 }

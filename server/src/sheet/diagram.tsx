@@ -5,11 +5,16 @@ import type { DiagramPoint } from '../analysis/actions.js';
 import type { MemberResult } from '../results.js';
 import { station } from './numbers.js';
 import { Drawing } from './drawing/drawing.js';
+import type { Extent } from './drawing/extent.js';
 import { r, sideMargin, viewWidth } from './drawing/frame.js';
 import { placeFlags, rowHeight, textWidth } from './drawing/labels.js';
 import { peaksOf, type Curve, type Peak } from './drawing/peaks.js';
 
-const plotHeight = 64;
+/** Of one by itself, and of one among several side by side. */
+const sizes = {
+    alone: { width: viewWidth, plotHeight: 64 },
+    small: { width: 310, plotHeight: 46 }
+};
 
 export interface DiagramProps {
     readonly member: MemberResult;
@@ -17,53 +22,56 @@ export interface DiagramProps {
     readonly title: string;
     readonly caption: string;
     readonly curves: readonly Curve[];
+    /** What the plot reaches over, where several share a scale more than these curves; undefined where it is no number. */
+    readonly extent: Extent | undefined;
     /** Positive values are drawn below the axis. */
     readonly positiveDown: boolean;
+    readonly small?: boolean;
+    /** What is drawn, where the title does not say it. */
+    readonly subject?: string;
 }
 
-export function Diagram({ member, id, title, caption, curves, positiveDown }: DiagramProps) {
+export function Diagram(props: DiagramProps) {
+    const { member, title, caption, curves, extent } = props;
     const peaks = curves.flatMap(peaksOf);
-    const values = curves.flatMap(curve => curve.points.flatMap(({ min, max }) => [min, max]));
-    const size = Math.max(...values.map(Math.abs), 0);
-    const finite = Number.isFinite(size) && values.every(Number.isFinite);
-    const said = finite ? peaks.map(peak => `${peak.words} ${peak.value} at ${station(peak.x)}`).join('; ') || 'nought all along' : 'not computed';
+    const said = extent ? peaks.map(peak => `${peak.words} ${peak.value} at ${station(peak.x)}`).join('; ') || 'nought all along' : 'not computed';
     return (
-        <figure class="diagram" data-line={member.source.line}>
-            <figcaption><b>{title}</b> {caption}{!finite && ': not computed'}</figcaption>
-            {finite && <Plot {...{ member, id, title, curves, positiveDown, peaks, size, said }} />}
+        <figure class={props.small ? 'diagram small-multiple' : 'diagram'} data-line={member.source.line}>
+            <figcaption><b class="name">{title}</b>{caption && ` ${caption}`}{!extent && ': not computed'}{extent && props.small && peaks.length === 0 && <span class="small"> nought all along</span>}</figcaption>
+            {extent && <Plot {...props} extent={extent} peaks={peaks} said={said} />}
         </figure>
     );
 }
 
-interface PlotProps extends Omit<DiagramProps, 'caption'> {
+interface PlotProps extends Omit<DiagramProps, 'extent' | 'caption'> {
+    readonly extent: Extent;
     readonly peaks: readonly Peak[];
-    readonly size: number;
     readonly said: string;
 }
 
-function Plot({ member, id, title, curves, positiveDown, peaks, size, said }: PlotProps) {
-    const x = scaleLinear([0, member.length], [0, viewWidth - 2 * sideMargin]);
+function Plot({ member, id, title, subject, curves, positiveDown, peaks, extent, said, small }: PlotProps) {
+    const { width, plotHeight } = small ? sizes.small : sizes.alone;
+    const x = scaleLinear([0, member.length], [0, width - 2 * sideMargin]);
+    const size = Math.max(-extent.least, extent.greatest);
     const share = (value: number): number => (size > 0 ? value / size : 0) * (positiveDown ? 1 : -1);
-    const shares = curves.flatMap(curve => curve.points.flatMap(({ min, max }) => [share(min), share(max)]));
-    const top = Math.min(0, ...shares);
-    const bottom = Math.max(0, ...shares);
+    const [top, bottom] = [share(extent.least), share(extent.greatest)].sort((a, b) => a - b) as [number, number];
     const y = scaleLinear([top, bottom === top ? top + 1 : bottom], [0, bottom === top ? 1 : plotHeight]);
     const flagged = peaks.map(peak => {
         const label = [peak.label, peak.value, 'at', station(peak.x)].filter(Boolean).join(' ');
         return { x: x(peak.x), y: y(share(peak.number)), below: share(peak.number) > 0, label, width: textWidth(label), name: peak.label };
     });
-    const above = rowsOf(flagged.filter(flag => !flag.below));
-    const below = rowsOf(flagged.filter(flag => flag.below));
+    const above = rowsOf(flagged.filter(flag => !flag.below), width);
+    const below = rowsOf(flagged.filter(flag => flag.below), width);
     const floor = y(bottom);
     const room = { above: above.rows * rowHeight + 8, below: below.rows * rowHeight + 8 };
     return (
         <Drawing
-            id={id} title={`${title} of ${member.name}`} description={`${said}.`}
-            view={{ x: -sideMargin, y: -room.above, width: viewWidth, height: floor + room.above + room.below }}
+            id={id} title={subject ? `${subject} of ${member.name}, ${title}` : `${title} of ${member.name}`} description={`${said}.`}
+            view={{ x: -sideMargin, y: -room.above, width, height: floor + room.above + room.below }}
         >
             {curves.map(curve => <CurvePath curve={curve} x={x} y={value => y(share(value))} />)}
             <path class="zero" d={`M-6 ${r(y(0))}H${r(x(member.length) + 6)}`} />
-            {member.supportSketches.map(support => <path class="mark" d={`M${r(x(support.at))} ${r(y(0))}l-3.5 6h7Z`} />)}
+            {[...member.supportSketches, ...member.propSketches].map(support => <path class="mark" d={`M${r(x(support.at))} ${r(y(0))}l-3.5 6h7Z`} />)}
             {[...above.placed, ...below.placed].map(({ flag, row, side }) => {
                 const labelY = flag.below ? floor + 15 + row * rowHeight : -7 - row * rowHeight;
                 return (
@@ -78,8 +86,8 @@ function Plot({ member, id, title, curves, positiveDown, peaks, size, said }: Pl
     );
 }
 
-function rowsOf<T extends { readonly x: number; readonly width: number }>(flags: readonly T[]) {
-    const placed = placeFlags(flags, { from: -sideMargin + 2, to: viewWidth - sideMargin - 2 });
+function rowsOf<T extends { readonly x: number; readonly width: number }>(flags: readonly T[], width: number) {
+    const placed = placeFlags(flags, { from: -sideMargin + 2, to: width - sideMargin - 2 });
     return { placed: flags.map((flag, i) => ({ flag, ...placed[i]! })), rows: Math.max(0, ...placed.map(({ row }) => row + 1)) };
 }
 

@@ -1,26 +1,41 @@
 /** The member to scale, seen from its right side, with what it stands on, what it carries and what is lost of it. */
 import type { MemberResult } from '../results.js';
 import { amount, force, setOut } from './numbers.js';
+import { BoltEnd, buttsByStation, diameterOf } from './drawing/bolts.js';
 import { facesOf, type Caption } from './drawing/captions.js';
+import { Crossings } from './drawing/crossings.js';
 import { Dimensions, stationsOf } from './drawing/dimensions.js';
 import { Drawing } from './drawing/drawing.js';
 import { r, type Frame } from './drawing/frame.js';
+import { Hangers, hangerWords } from './drawing/hangers.js';
 import { rowHeight } from './drawing/labels.js';
 import { Loads } from './drawing/loads.js';
 import { outlinePath } from './drawing/outline.js';
 import { fittingPlan } from './drawing/plan.js';
+import { Props, propWords, type Prop } from './drawing/props.js';
 import { Supports } from './drawing/supports.js';
 
-export function Elevation({ member, id }: { readonly member: MemberResult; readonly id: string }) {
-    const { frame, loads, captions, firstCaption, dimensionLine, stations, view } = fittingPlan(member);
-    const all = stationsOf(member);
+interface ElevationProps {
+    /** As it stays: in its last stage. */
+    readonly member: MemberResult;
+    readonly props: readonly Prop[];
+    readonly id: string;
+}
+
+export function Elevation({ member, props, id }: ElevationProps) {
+    const { frame, loads, captions, firstCaption, dimensionLine, stations, view } = fittingPlan(member, props);
+    const all = stationsOf(member, props);
     return (
         <figure class="elevation">
-            <Drawing id={id} title={`Elevation of ${member.name}, to scale`} description={describe(member)} view={view} turn={frame.slope}>
+            <Drawing id={id} title={`Elevation of ${member.name}, to scale`} description={describe(member, props)} view={view} turn={frame.slope}>
                 <Losses frame={frame} member={member} />
                 <path class="axis" d={`M-12 0H${r(frame.length + 12)}`} />
+                <Within frame={frame} member={member} />
                 <path class="outline" d={outlinePath(frame, member)} />
                 <Supports frame={frame} supports={member.supportSketches} />
+                <Props frame={frame} props={props} />
+                <Crossings frame={frame} crossings={member.crossingSketches} />
+                <Hangers frame={frame} hangers={member.hangerSketches} />
                 <Loads frame={frame} layout={loads} />
                 {captions.map(caption => <CaptionText caption={caption} y={firstCaption + caption.row * rowHeight} />)}
                 <Dimensions frame={frame} stations={stations} y={dimensionLine} />
@@ -35,6 +50,22 @@ export function Elevation({ member, id }: { readonly member: MemberResult; reado
 
 function CaptionText({ caption, y }: { readonly caption: Caption; readonly y: number }) {
     return <text x={r(caption.x)} y={r(y)} text-anchor="middle" data-line={caption.line}>{caption.text}</text>;
+}
+
+/** What lies within the outline: flanges or plates, joints of leaves (dashed where another leaf is in front), bolts. */
+function Within({ frame, member }: { readonly frame: Frame; readonly member: MemberResult }) {
+    const { rolled, plates, leaves, butts = [], bolts = [] } = member;
+    const inner = rolled && rolled.tf > 0 ? rolled.h / 2 - rolled.tf : plates && plates.depth < member.depth ? plates.depth / 2 : undefined;
+    const half = frame.halfDepth;
+    return (
+        <g>
+            {inner !== undefined && [-1, 1].map(side => <path class={plates ? 'hidden' : 'thin'} d={`M0 ${r(side * frame.along(inner))}H${r(frame.length)}`} />)}
+            {butts.map(({ leaf, at, source }) => (
+                <path class={leaf === leaves?.length ? 'butt' : 'butt hidden'} data-line={source.line} d={`M${r(frame.along(at))} ${r(-half)}V${r(half)}`} />
+            ))}
+            {bolts.map(bolt => <BoltEnd x={frame.along(bolt.x)} y={-frame.along(bolt.height)} radius={Math.max(1.2, frame.along(diameterOf(bolt)) / 2)} />)}
+        </g>
+    );
 }
 
 /** What is lost at the top or bottom is hatched where it is; at the sides, loosely over the whole depth. */
@@ -59,13 +90,18 @@ function Losses({ frame, member }: { readonly frame: Frame; readonly member: Mem
 }
 
 /** The same numbers in words. */
-function describe(member: MemberResult): string {
-    const { name, kind, length, description, slope, supportSketches, losses, notches, loadSketches } = member;
+function describe(member: MemberResult, props: readonly Prop[]): string {
+    const { name, kind, length, description, slope, supportSketches, losses, notches, loadSketches, hangerSketches, crossingSketches, butts = [], bolts = [] } = member;
     return [
         `${kind === 'post' ? 'Post' : 'Beam'} ${name}, ${setOut(length)} mm long, ${description}${slope !== 0 && kind === 'beam' ? `, at ${Math.round(slope * 180 / Math.PI)} degrees` : ''}.`,
         ...supportSketches.map(support => `Support ${support.name} (${support.kind}${support.tied ? ', tied' : ''}) at ${setOut(support.at)} mm${support.bearing === undefined ? '' : `, bearing ${setOut(support.bearing)} mm`}.`),
         ...losses.map(loss => `Loss from ${setOut(loss.from.value)} to ${setOut(loss.to.value)} mm: ${facesOf(loss)} mm.`),
         ...notches.map(notch => `Notch in the ${notch.face} from ${setOut(notch.from.value)} to ${setOut(notch.to.value)} mm, ${setOut(notch.depth.value)} mm deep.`),
+        ...buttsByStation(butts).map(({ at, leaves }) => `Leaf ${leaves.join(', ')} broken at ${setOut(at)} mm.`),
+        bolts.length > 0 ? `${bolts.length} bolts ${[...new Set(bolts.map(({ size }) => size))].join(', ')} through all leaves.` : '',
+        ...hangerSketches.map(hanger => `Hanger ${hangerWords(hanger)} at ${setOut(hanger.at)} mm.`),
+        ...props.map(prop => `A ${propWords(prop)} at ${setOut(prop.at)} mm.`),
+        ...crossingSketches.map(crossing => `${crossing.name} rests on it at ${setOut(crossing.at)} mm.`),
         ...loadSketches.map(({ name: load, action, point, line }) => point
             ? `Load ${load} (${action}) ${force(point.force / 1000)} at ${setOut(point.at)} mm.`
             : line ? `Load ${load} (${action}) ${amount({ value: line.perLength, unit: 'kN/m' })} from ${setOut(line.from)} to ${setOut(line.to)} mm.` : '')

@@ -1,4 +1,4 @@
-import type { CheckResult, MemberResult } from '../results.js';
+import type { CheckResult } from '../results.js';
 
 /** An id that stays the same over edits elsewhere: `check-T2.bending`. Names may hold anything. */
 export function anchor(kind: string, ...parts: readonly (string | null | undefined)[]): string {
@@ -7,5 +7,7 @@ export function anchor(kind: string, ...parts: readonly (string | null | undefin
 }
 
 export const checkAnchor = ({ id, stage, option }: CheckResult): string => anchor('check', id, stage, option);
-export const memberAnchor = ({ name, stage }: Pick<MemberResult, 'name'> & { readonly stage?: string | null }): string => anchor('member', name, stage);
+interface Named { readonly name: string }
+export const memberAnchor = ({ name }: Named): string => anchor('member', name);
+export const hangerAnchor = ({ name }: Named): string => anchor('hanger', name);
 export const inputAnchor = (path: string): string => anchor('input', path);

@@ -1,9 +1,10 @@
 /** What was carried, how it was made up, and which combination governs which check. */
 import type { Action } from '../../../language/src/model.js';
 import type { CheckResult, LoadResult, ParameterUse, Results } from '../results.js';
+import { shownInFull } from './calculations.js';
 import { checkAnchor } from './ids.js';
 import { significant } from './numbers.js';
-import { Block, Line, Table } from './parts.js';
+import { Block, Combination, Line, Table } from './parts.js';
 
 export function Loads({ results }: { readonly results: Results }) {
     const { loads, checks, parameters } = results;
@@ -12,7 +13,7 @@ export function Loads({ results }: { readonly results: Results }) {
             {loads.length === 0
                 ? <p>No load is given in this file: only self weight was counted.</p>
                 : <Table name="loads" head={['Load', 'Action', 'On', 'Amount', 'Lasting', 'ψ0 · ψ1 · ψ2']}>{loads.map(load => <LoadRow result={load} />)}</Table>}
-            {checks.length > 0 && <Governing checks={checks} />}
+            {checks.length > 0 && <Governing checks={shownInFull(checks)} />}
             {parameters.length > 0 && <Parameters parameters={parameters} />}
         </Block>
     );
@@ -50,9 +51,9 @@ function Governing({ checks }: { readonly checks: readonly CheckResult[] }) {
             <Table name="combinations" head={['Combination', 'Load duration', 'Governs']}>
                 {[...groups.values()].map(group => (
                     <tr>
-                        <th scope="row">{group[0]!.combination}</th>
+                        <th scope="row"><Combination label={group[0]!.combination} /></th>
                         <td class="number">{group[0]!.duration}</td>
-                        <td>{group.map((check, i) => <>{i > 0 && ', '}<a href={`#${checkAnchor(check)}`}>{check.id}</a></>)}</td>
+                        <td>{group.map((check, i) => <>{i > 0 && ', '}<a href={`#${checkAnchor(check)}`}>{check.id}</a>{check.stage !== null && ` (${check.stage})`}</>)}</td>
                     </tr>
                 ))}
             </Table>

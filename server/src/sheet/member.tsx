@@ -1,53 +1,66 @@
-/** All that there is to see of one member: drawings, diagrams, what its supports get. */
+/** All that there is to see of one member: drawings, diagrams of every stage, what its supports get. */
 import type { MemberResult, Results } from '../results.js';
+import { forceRange, memberSummaries, type MemberSummary } from '../summary.js';
+import { BuiltUp } from './built-up.js';
+import { Calculations } from './calculations.js';
 import { Diagrams } from './diagrams.js';
 import { frameOf } from './drawing/frame.js';
+import { propsOf } from './drawing/props.js';
 import { Elevation } from './elevation.js';
 import { memberAnchor } from './ids.js';
-import { worstOf } from './members-table.js';
 import { deflection, force, moment, station } from './numbers.js';
-import { memberOutcome } from './outcome.js';
+import { outcomeOfState } from './outcome.js';
 import { OutcomeMark, Table } from './parts.js';
 import { Section } from './section.js';
 
-interface Props {
-    readonly member: MemberResult;
-    readonly results: Results;
-    readonly children?: preact.ComponentChildren;
+/** @param calculated whether each member's checks stand with it */
+export function Members({ results, calculated }: { readonly results: Results; readonly calculated: boolean }) {
+    return (
+        <>
+            {memberSummaries(results).filter(({ stages }) => stages.length > 0).map(member => (
+                <Member member={member}>{calculated && <Calculations checks={results.checks.filter(check => check.subject === member.name)} ledger={results.ledger} />}</Member>
+            ))}
+        </>
+    );
 }
 
-export function Member({ member, results, children }: Props) {
-    const id = memberAnchor(member);
-    const { scale } = frameOf(member);
+function Member({ member: { name, state, checks, stages }, children }: { readonly member: MemberSummary; readonly children: preact.ComponentChildren }) {
+    const last = stages.at(-1)!;
+    const id = memberAnchor(last);
+    const { scale } = frameOf(last);
     return (
-        <section class="member" id={id} data-line={member.nameSource.line} aria-labelledby={`${id}-name`}>
+        <section class="member" id={id} data-line={last.nameSource.line} aria-labelledby={`${id}-name`}>
             <h3 id={`${id}-name`}>
-                <span class="name">{member.name}</span> {member.title && <span class="title">{member.title}</span>} <OutcomeMark outcome={memberOutcome(results, member.name)} />
+                <span class="name">{name}</span> {last.title && <span class="title">{last.title}</span>} <OutcomeMark outcome={outcomeOfState(state)} />
             </h3>
-            <p class="small">{member.description}, {station(member.length)} long, self weight {force(member.weight.value)}{member.stage && <>, stage {member.stage}</>}</p>
+            <p class="small">{last.description}, {station(last.length)} long, self weight {force(last.weight.value)}</p>
             {Number.isFinite(scale) && scale > 0
-                ? <div class="drawings">
-                    <Elevation member={member} id={`${id}-elevation`} />
-                    <Section member={member} worst={worstOf(results, member)} id={`${id}-section`} />
-                </div>
+                ? <>
+                    <div class="drawings">
+                        <Elevation member={last} props={propsOf(stages)} id={`${id}-elevation`} />
+                        <Section member={last} checks={checks} id={`${id}-section`} />
+                    </div>
+                    <BuiltUp member={last} id={id} />
+                </>
                 : <p>Not drawn: its size is not a number that a drawing can show.</p>}
-            <Diagrams member={member} id={id} />
-            <Reactions member={member} />
+            <Diagrams stages={stages} id={id} />
+            {stages.map(stage => <Reactions member={stage} named={stages.length > 1} />)}
             {children}
         </section>
     );
 }
 
-function Reactions({ member }: { readonly member: MemberResult }) {
-    const { moment: moments, shear, deflection: deflections } = member;
+function Reactions({ member, named }: { readonly member: MemberResult; readonly named: boolean }) {
+    const { stage, moment: moments, shear, deflection: deflections } = member;
     return (
         <>
+            {named && <h4><span class="name">{stage}</span></h4>}
             <Table name="reactions" head={['Support', 'At', 'Reaction, ultimate']}>
                 {member.reactions.map(({ support, at, min, max }) => (
                     <tr>
                         <th scope="row"><span class="name">{support}</span></th>
                         <td class="number">{station(at.value * 1000)}</td>
-                        <td class="number">{force(min.value)} to {force(max.value)}{min.value < 0 && <b> uplift</b>}</td>
+                        <td class="number">{forceRange(min.value, max.value)}{min.value < 0 && <b> uplift</b>}</td>
                     </tr>
                 ))}
             </Table>

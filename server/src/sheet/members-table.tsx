@@ -1,63 +1,80 @@
-/** The page that matters: every member with its worst check, its deflection, and what governs. */
-import type { CheckResult, MemberResult, Results } from '../results.js';
+/** The page that matters: every member and hanger with its worst check over all stages, and what governs. */
+import type { Results } from '../results.js';
+import { hangerSummaries, memberSummaries, type HangerSummary, type MemberSummary } from '../summary.js';
 import { Bar } from './bar.js';
-import { checkAnchor, memberAnchor } from './ids.js';
-import { deflection, percentUp, spanRatio, station } from './numbers.js';
-import { memberOutcome, type Outcome } from './outcome.js';
-import { Block, Line, OutcomeMark, Table } from './parts.js';
+import { checkAnchor, hangerAnchor, memberAnchor } from './ids.js';
+import { deflection, percentUp, station } from './numbers.js';
+import { outcomeOfState } from './outcome.js';
+import { Block, Combination, Line, OutcomeMark, Table } from './parts.js';
 
 export function MembersTable({ results }: { readonly results: Results }) {
-    const { members, missing } = results;
+    const members = memberSummaries(results);
+    const hangers = hangerSummaries(results);
     return (
         <Block id="members" title="Members">
-            {members.length + missing.length === 0
+            {members.length === 0
                 ? <p>There is no member in this file.</p>
                 : <Table name="members" head={['Member', 'Worst check', 'Final deflection']}>
-                    {members.map(member => <MemberRow member={member} worst={worstOf(results, member)} outcome={memberOutcome(results, member.name)} />)}
-                    {missing.map(({ name, reason, source }) => (
-                        <tr id={memberAnchor({ name })} data-line={source.line}>
-                            <th scope="row"><span class="name">{name}</span></th>
-                            <td colSpan={2}><b class="outcome incomplete"><span aria-hidden="true">? </span>not computed</b>: {reason} <Line source={source} /></td>
-                        </tr>
-                    ))}
+                    {members.map(member => member.stages.length > 0 ? <MemberRow member={member} /> : <MissingRow member={member} />)}
                 </Table>}
+            {hangers.length > 0 && (
+                <Table name="members" head={['Hanger', 'Worst check', 'Force']}>{hangers.map(hanger => <HangerRow hanger={hanger} />)}</Table>
+            )}
         </Block>
     );
 }
 
-export function worstOf(results: Results, member: MemberResult): CheckResult | undefined {
-    return results.checks.find(check => check.id === member.worst && check.stage === member.stage);
-}
-
-interface RowProps {
-    readonly member: MemberResult;
-    readonly worst: CheckResult | undefined;
-    readonly outcome: Outcome;
-}
-
-function MemberRow({ member, worst, outcome }: RowProps) {
-    const { name, title, description, deflection: deflections, nameSource } = member;
+function MissingRow({ member: { name, open, source } }: { readonly member: MemberSummary }) {
     return (
-        <tr data-line={nameSource.line} id={`row-${memberAnchor(member)}`}>
+        <tr id={memberAnchor({ name })} data-line={source.line}>
+            <th scope="row"><span class="name">{name}</span></th>
+            <td colSpan={2}><b class="outcome incomplete"><span aria-hidden="true">? </span>not computed</b>: {open.join('; ')} <Line source={source} /></td>
+        </tr>
+    );
+}
+
+function MemberRow({ member }: { readonly member: MemberSummary }) {
+    const last = member.stages.at(-1)!;
+    return (
+        <tr data-line={member.source.line} id={`row-${memberAnchor(member)}`}>
             <th scope="row">
-                <a class="name" href={`#${memberAnchor(member)}`}>{name}</a>
-                {title && <span class="title">{title}</span>}
-                <span class="small">{description}</span>
+                <a class="name" href={`#${memberAnchor(member)}`}>{member.name}</a>
+                {last.title && <span class="title">{last.title}</span>}
+                <span class="small">{last.description}</span>
             </th>
+            <td><Worst of={member} /></td>
             <td>
-                {worst
-                    ? <>
-                        <a href={`#${checkAnchor(worst)}`}>{worst.check}</a> <b class="number">{percentUp(worst.utilisation)}</b> <OutcomeMark outcome={outcome} />
-                        <Bar utilisation={worst.utilisation} />
-                        <span class="small">by {worst.combination}, {worst.duration}, at {station(worst.at.value * 1000)}</span>
-                    </>
-                    : <OutcomeMark outcome={outcome} />}
-            </td>
-            <td>
-                <span class="number">{deflection(deflections.final.value)}</span>
-                {Number.isFinite(deflections.ratio) && <> <span class="number">= {spanRatio(deflections.ratio)}</span></>}
-                <span class="small">instant {deflection(deflections.instant.value)}</span>
+                <span class="number">{member.deflection}</span>
+                <span class="small">instant {deflection(last.deflection.instant.value)}</span>
             </td>
         </tr>
+    );
+}
+
+function HangerRow({ hanger }: { readonly hanger: HangerSummary }) {
+    const { carries, from, source } = hanger.stages.at(-1)!;
+    return (
+        <tr data-line={source.line} id={`row-${hangerAnchor(hanger)}`}>
+            <th scope="row">
+                <a class="name" href={`#${hangerAnchor(hanger)}`}>{hanger.name}</a>
+                <span class="small">{carries} from {from}</span>
+            </th>
+            <td><Worst of={hanger} /></td>
+            <td><span class="number">{hanger.force}</span></td>
+        </tr>
+    );
+}
+
+function Worst({ of: { checks: [worst], state, stages } }: { readonly of: MemberSummary | HangerSummary }) {
+    const outcome = <OutcomeMark outcome={outcomeOfState(state)} />;
+    return !worst ? outcome : (
+        <>
+            <a href={`#${checkAnchor(worst)}`}>{worst.check}</a> <b class="number">{percentUp(worst.utilisation)}</b> {outcome}
+            <Bar utilisation={worst.utilisation} />
+            <span class="small">
+                {stages.length > 1 && worst.stage !== null && <>stage {worst.stage}, </>}
+                by <Combination label={worst.combination} />{worst.duration && `, ${worst.duration}`}, at {station(worst.at.value * 1000)}
+            </span>
+        </>
     );
 }

@@ -74,12 +74,9 @@ export function setOut(mm: number): string {
     return unlessMissing(mm, value => fixed(value, 0));
 }
 
-/** `2.10 m`: a station given in mm, printed in metres to the centimetre; to the millimetre where it is set out so (`2.105 m`). */
+/** `2.21 m`: a station given in mm, in metres to the centimetre, as prose tells it; what is set out is in whole millimetres. */
 export function station(mm: number): string {
-    return unlessMissing(mm, value => {
-        const setOutSo = isNear(value, Math.round(value)) && Math.round(value) % 10 !== 0;
-        return `${fixed(value / 1000, setOutSo ? 3 : 2)} m`;
-    });
+    return unlessMissing(mm, value => `${fixed(value / 1000, 2)} m`);
 }
 
 /** `5.2 kN`: force in kN to 0.1 kN. */

@@ -1,5 +1,6 @@
 /** What a row says of itself in words; colour and bar only repeat it. */
-import type { CheckResult, Results, Verdict } from '../results.js';
+import type { CheckResult, Verdict } from '../results.js';
+import type { State } from '../summary.js';
 
 export type Outcome = 'pass' | 'fail' | 'incomplete';
 
@@ -15,12 +16,10 @@ export const marks: Readonly<Record<Outcome, string>> = { pass: 'âœ“', fail: 'âœ
 
 export const outcomeOf = (check: CheckResult): Outcome => check.pass && check.utilisation <= 1 ? 'pass' : 'fail';
 
-/** A member's: failing where any of its checks fails, incomplete where something that matters to it was left out. */
-export function memberOutcome(results: Results, name: string): Outcome {
-    const checks = results.checks.filter(check => check.subject === name);
-    if (checks.some(check => outcomeOf(check) === 'fail')) {
-        return 'fail';
+export function outcomeOfState(state: State): Outcome {
+    switch (state) {
+        case 'holds': return 'pass';
+        case 'fails': return 'fail';
+        default: return 'incomplete';
     }
-    const leftOut = results.unchecked.some(item => item.blocking && item.members?.includes(name));
-    return leftOut || checks.length === 0 ? 'incomplete' : 'pass';
 }

@@ -2,6 +2,7 @@
 import { createContext, type ComponentChildren } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { SourceRef } from '../../../language/src/model.js';
+import { clip } from './drawing/labels.js';
 import { marks, outcomeWords, type Outcome } from './outcome.js';
 
 /** How the whole is shown: the file that line numbers are of, and whether calculations start folded. */
@@ -51,4 +52,12 @@ export function Table({ name, head, children }: TableProps) {
             </table>
         </div>
     );
+}
+
+/** Longer ones name every load; a table shows the beginning, and the calculation the whole. */
+const longestCombination = 64;
+
+export function Combination({ label }: { readonly label: string }) {
+    const shown = clip(label, longestCombination);
+    return shown === label ? <>{label}</> : <span title={label}>{shown}</span>;
 }

@@ -1,14 +1,16 @@
 import { renderToString } from 'preact-render-to-string';
 import type { Results } from '../results.js';
-import { Calculation } from './calculation.js';
+import { Calculations } from './calculations.js';
 import { Cautions } from './cautions.js';
 import { Patterns } from './drawing/drawing.js';
 import { TextErrors } from './findings.js';
 import { Hazards } from './hazards.js';
 import { Head } from './head.js';
-import { Member } from './member.js';
+import { Hangers } from './hangers.js';
+import { Members } from './member.js';
 import { MembersTable } from './members-table.js';
 import { Block, ViewContext } from './parts.js';
+import { OrderOfWork } from './order-of-work.js';
 import { Requirements } from './requirements.js';
 import { sheetStyle } from './style/index.js';
 import { Unchecked } from './unchecked.js';
@@ -19,6 +21,8 @@ export function renderPreview(results: Results): { html: string; css: string } {
 }
 
 function Preview({ results }: { readonly results: Results }) {
+    const drawn = new Set([...results.members, ...results.hangers].map(({ name }) => name));
+    const others = results.checks.filter(check => !drawn.has(check.subject));
     return (
         <ViewContext.Provider value={{ file: results.file, folded: true }}>
             <div class="padstone">
@@ -28,16 +32,10 @@ function Preview({ results }: { readonly results: Results }) {
                 <MembersTable results={results} />
                 <Hazards hazards={results.hazards} />
                 <Requirements requirements={results.requirements} />
-                {results.members.length > 0 && (
-                    <Block id="drawings" title="Member by member">
-                        {results.members.map(member => (
-                            <Member member={member} results={results}>
-                                {results.checks.filter(check => check.subject === member.name && check.stage === member.stage)
-                                    .map(check => <Calculation check={check} ledger={results.ledger} />)}
-                            </Member>
-                        ))}
-                    </Block>
-                )}
+                <OrderOfWork stages={results.stages} />
+                {results.members.length > 0 && <Block id="drawings" title="Member by member"><Members results={results} calculated /></Block>}
+                {results.hangers.length > 0 && <Block id="hangers" title="Hangers"><Hangers results={results} calculated /></Block>}
+                {others.length > 0 && <Block id="others" title="Other checks"><Calculations checks={others} ledger={results.ledger} /></Block>}
                 <Unchecked items={results.unchecked} />
                 <Cautions />
             </div>

@@ -1,6 +1,6 @@
 import { renderToString } from 'preact-render-to-string';
 import type { Results } from '../results.js';
-import { Calculation } from './calculation.js';
+import { Calculations } from './calculations.js';
 import { Cautions, Signature } from './cautions.js';
 import { Patterns } from './drawing/drawing.js';
 import { TextErrors } from './findings.js';
@@ -8,10 +8,12 @@ import { Hazards } from './hazards.js';
 import { Head, type Meta } from './head.js';
 import { Ledger } from './ledger.js';
 import { Loads } from './loads.js';
-import { Member } from './member.js';
+import { Hangers } from './hangers.js';
+import { Members } from './member.js';
 import { MembersTable } from './members-table.js';
 import { Block, ViewContext } from './parts.js';
 import { Requirements } from './requirements.js';
+import { OrderOfWork } from './order-of-work.js';
 import { pageStyle, sheetStyle } from './style/index.js';
 import { Unchecked } from './unchecked.js';
 
@@ -41,7 +43,7 @@ function Page({ results, meta }: { readonly results: Results; readonly meta: Met
 }
 
 function Sheet({ results, meta }: { readonly results: Results; readonly meta: Meta }) {
-    const { members, checks, ledger } = results;
+    const { members, hangers, checks, ledger } = results;
     return (
         <>
             <Patterns />
@@ -49,9 +51,11 @@ function Sheet({ results, meta }: { readonly results: Results; readonly meta: Me
             <TextErrors results={results} />
             <MembersTable results={results} />
             <Hazards hazards={results.hazards} />
-            {members.length > 0 && <Block id="drawings" title="Drawings and diagrams">{members.map(member => <Member member={member} results={results} />)}</Block>}
+            <OrderOfWork stages={results.stages} />
+            {members.length > 0 && <Block id="drawings" title="Drawings and diagrams"><Members results={results} calculated={false} /></Block>}
+            {hangers.length > 0 && <Block id="hangers" title="Hangers"><Hangers results={results} calculated={false} /></Block>}
             <Loads results={results} />
-            {checks.length > 0 && <Block id="calculation" title="Calculation">{checks.map(check => <Calculation check={check} ledger={ledger} />)}</Block>}
+            {checks.length > 0 && <Block id="calculation" title="Calculation"><Calculations checks={checks} ledger={ledger} /></Block>}
             <Requirements requirements={results.requirements} />
             <Ledger ledger={ledger} survey={results.survey} />
             <Unchecked items={results.unchecked} />

@@ -16,6 +16,11 @@ export function hazardLines(results: Results, { colors }: Page): string {
         .join('\n');
 }
 
+/** Numbered, as it is worked down. */
+export function stageLines({ stages }: Results): string {
+    return stages.map(({ name, title, lines }, i) => `  ${i + 1}. ${plain(`${name}${title ? ` (${title})` : ''}: ${lines.join('; ')}`)}`).join('\n');
+}
+
 export function uncheckedLines(results: Results): string {
     return results.unchecked.map(item => `  - ${plain(item.text)}${item.source ? ` (${place(item.source)})` : ''}`).join('\n');
 }

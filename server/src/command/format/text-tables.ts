@@ -1,6 +1,6 @@
 import { amount, percentUp } from '../../sheet/numbers.js';
 import type { Amount, RequirementResult, Results } from '../../results.js';
-import { memberSummaries, type MemberState, type MemberSummary } from '../../summary.js';
+import { hangerSummaries, memberSummaries, worstOfEach, type MemberSummary, type State } from '../../summary.js';
 import type { Page } from './page.js';
 import { painted, plain, table, type Cell, type Column } from './table.js';
 
@@ -21,17 +21,35 @@ export function membersTable(results: Results, page: Page): string {
     return [...computed, ...without].join('\n');
 }
 
-function memberRow({ name, stage, state, checks: [worst], deflection, result }: MemberSummary, page: Page): (Cell | string)[][] {
-    return worst && result ? [[
-        stateWord(state, page), staged(name, stage), result.description, worst.check, percentUp(worst.utilisation), deflection ?? '', worst.combination
+function memberRow({ name, stage, state, checks: [worst], deflection, description }: MemberSummary, page: Page): (Cell | string)[][] {
+    return worst ? [[
+        stateWord(state, page), name, description ?? '', staged(worst.check, stage), percentUp(worst.utilisation), deflection ?? '', worst.combination
     ]] : [];
+}
+
+export function hangersTable(results: Results, page: Page): string {
+    const hangers = hangerSummaries(results);
+    return hangers.length === 0 ? '' : table([
+        { head: '' },
+        { head: 'hanger', clips: 3 },
+        { head: 'carries', clips: 2 },
+        { head: 'worst check' },
+        { head: 'use', align: 'right' },
+        { head: 'force', align: 'right' },
+        { head: 'made of', clips: 1 }
+    ], hangers.map(({ name, state, stage, checks: [worst], force, stages, description }) => {
+        const { carries, from } = stages.at(-1)!;
+        return [stateWord(state, page), name, `${carries} from ${from}`, worst ? staged(worst.check, stage) : '', worst ? percentUp(worst.utilisation) : '', force, description ?? ''];
+    }), page.width);
 }
 
 /** Columns from which there is room for the duration and the clause too. */
 const wide = 100;
 
+/** Of the stages, the one where a check is worst, and each where it fails. */
 export function checksTable(results: Results, page: Page): string {
     const ifWide = <T>(...cells: T[]): T[] => page.width < wide ? [] : cells;
+    const worst = new Set(worstOfEach(results.checks));
     return results.checks.length === 0 ? '' : table([
         { head: '' },
         { head: 'check', clips: 3 },
@@ -41,7 +59,7 @@ export function checksTable(results: Results, page: Page): string {
         { head: 'at', align: 'right' },
         { head: 'governed by', clips: 1 },
         ...ifWide<Column>({ head: 'duration' }, { head: 'clause', clips: 2 })
-    ], results.checks.map(check => [
+    ], results.checks.filter(check => worst.has(check) || !check.pass).map(check => [
         stateWord(check.pass ? 'holds' : 'fails', page),
         staged(check.id, check.stage),
         percentUp(check.utilisation),
@@ -73,12 +91,12 @@ function found(value: Amount): string {
     return value.unit === '%' ? percentUp(value.value / 100) : amount(value);
 }
 
-function staged(name: string, stage: string | null): string {
-    return stage === null ? name : `${name} @ ${stage}`;
+function staged(name: string, stage: string | null | undefined): string {
+    return stage === null || stage === undefined ? name : `${name} @ ${stage}`;
 }
 
 /** The word says it; colour only helps to find it. */
-function stateWord(state: MemberState, { colors }: Page): Cell {
+function stateWord(state: State, { colors }: Page): Cell {
     switch (state) {
         case 'holds': return { text: 'ok', paint: colors.green };
         case 'fails': return { text: 'FAIL', paint: text => colors.red(colors.bold(text)) };

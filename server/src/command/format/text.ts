@@ -1,7 +1,7 @@
 /** A job as a person reads it in a terminal: members, checks, hazards, what is open, and the verdict last. */
 import type { Results } from '../../results.js';
-import { checksTable, membersTable, requirementsTable } from './text-tables.js';
-import { findingLines, hazardLines, uncheckedLines } from './text-lists.js';
+import { checksTable, hangersTable, membersTable, requirementsTable } from './text-tables.js';
+import { findingLines, hazardLines, stageLines, uncheckedLines } from './text-lists.js';
 import type { Page } from './page.js';
 import { plain } from './table.js';
 
@@ -17,7 +17,9 @@ function fileText(results: Results, page: Page): string {
     const { bold } = page.colors;
     const sections: readonly (readonly [string, string])[] = [
         ['Members', membersTable(results, page)],
-        ['Checks', checksTable(results, page)],
+        ['Hangers', hangersTable(results, page)],
+        ['Order of work', stageLines(results)],
+        [results.stages.length > 1 ? 'Checks, each in its worst stage' : 'Checks', checksTable(results, page)],
         ['Requirements', requirementsTable(results, page)],
         ['Hazards', hazardLines(results, page)],
         ['Not checked', uncheckedLines(results)],

@@ -1,12 +1,12 @@
 import type { Formula } from '../../../../language/src/model.js';
 import type { CheckResult } from '../../results.js';
-import { memberSummaries } from '../../summary.js';
-import { checksTable, checkText } from '../markdown.js';
+import { subjectSummary } from '../../summary.js';
+import { checksTable, checkText, otherStages } from '../markdown.js';
 import { holds, type HoverOf } from './place.js';
 
 type ResultReference = Extract<Formula, { kind: 'result' }>;
 
-/** `T2.bending` in a requirement: formula, clause and numbers; `T2` alone: all of its checks. */
+/** `T2.bending` in a requirement: formula, clause and numbers; `T2` or `H1` alone: all of its checks. */
 export const hoverCheck: HoverOf = ({ computed: { results }, offset }) => {
     const reference = results.requirements
         .flatMap(({ requirement }) => [...references(requirement.left), ...references(requirement.right)])
@@ -16,8 +16,9 @@ export const hoverCheck: HoverOf = ({ computed: { results }, offset }) => {
     }
     const { subject, check, source } = reference;
     const checks = check === undefined ? [] : results.checks.filter(result => result.subject === subject && result.check === check);
-    const member = memberSummaries(results).find(({ name }) => name === subject);
-    const markdown = checks.length > 0 ? worstFirst(checks).map(checkText).join('\n\n') : member && checksTable(member);
+    const summary = subjectSummary(results, subject);
+    const [worst, ...others] = worstFirst(checks);
+    const markdown = worst ? [checkText(worst), otherStages(others)].filter(Boolean).join('\n\n') : summary && checksTable(summary);
     return markdown === undefined ? undefined : { markdown, source };
 };
 

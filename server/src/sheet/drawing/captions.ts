@@ -1,9 +1,12 @@
-/** The names of supports and what is known of losses and notches, in rows below the member. */
+/** The names of supports, hangers and the like, and what is known of losses and notches, in rows below the member. */
 import type { Loss } from '../../../../language/src/model.js';
 import type { MemberResult } from '../../results.js';
 import { setOut } from '../numbers.js';
+import { buttsByStation } from './bolts.js';
 import type { Frame } from './frame.js';
+import { hangerWords } from './hangers.js';
 import { labelName, stack, textWidth } from './labels.js';
+import { propWords, type Prop } from './props.js';
 
 export interface Caption {
     /** Middle of the text. */
@@ -13,7 +16,8 @@ export interface Caption {
     readonly line: number;
 }
 
-export function captionsOf(frame: Frame, { supportSketches, losses, notches }: MemberResult): readonly Caption[] {
+export function captionsOf(frame: Frame, member: MemberResult, props: readonly Prop[]): readonly Caption[] {
+    const { supportSketches, losses, notches, hangerSketches, crossingSketches, butts = [] } = member;
     const found = [
         ...supportSketches.map(({ name, at, bearing, tied, source }) => ({
             at, text: [labelName(name), bearing === undefined ? '' : setOut(bearing), tied ? 'tied' : ''].filter(Boolean).join(', '), line: source.line
@@ -21,7 +25,11 @@ export function captionsOf(frame: Frame, { supportSketches, losses, notches }: M
         ...losses.map(loss => ({ at: (loss.from.value + loss.to.value) / 2, text: `loss: ${facesOf(loss)}`, line: loss.source.line })),
         ...notches.map(({ from, to, face, depth, source }) => ({
             at: (from.value + to.value) / 2, text: `notch: ${face} ${setOut(depth.value)}`, line: source.line
-        }))
+        })),
+        ...hangerSketches.map(hanger => ({ at: hanger.at, text: hangerWords(hanger), line: hanger.source.line })),
+        ...props.map(prop => ({ at: prop.at, text: propWords(prop), line: prop.source.line })),
+        ...crossingSketches.map(({ name, at, source }) => ({ at, text: `${labelName(name)} on it`, line: source.line })),
+        ...buttsByStation(butts).map(({ at, leaves, source }) => ({ at, text: `butt ${leaves.join(', ')}`, line: source.line }))
     ].map(({ at, text, line }) => {
         const half = textWidth(text) / 2;
         const x = Math.max(half - 22, Math.min(frame.along(at), frame.length + 22 - half));

@@ -3,6 +3,7 @@ import type { MemberResult } from '../../results.js';
 import { setOut } from '../numbers.js';
 import { r, type Frame } from './frame.js';
 import { fontSize, spread, textWidth } from './labels.js';
+import type { Prop } from './props.js';
 
 /** Room that the values take below the dimension line. */
 export function dimensionHeight(stations: readonly number[]): number {
@@ -10,14 +11,20 @@ export function dimensionHeight(stations: readonly number[]): number {
 }
 
 /** Both ends and everything that happens between, ascending, mm. */
-export function stationsOf({ length, supportSketches, losses, notches, loadSketches }: MemberResult): readonly number[] {
+export function stationsOf(member: MemberResult, props: readonly Prop[]): readonly number[] {
+    const { length, supportSketches, losses, notches, loadSketches, hangerSketches, crossingSketches, butts = [] } = member;
     const all = [
         0, length,
-        ...supportSketches.map(support => support.at),
+        ...[...supportSketches, ...hangerSketches, ...props, ...crossingSketches, ...butts].map(({ at }) => at),
         ...[...losses, ...notches].flatMap(({ from, to }) => [from.value, to.value]),
         ...loadSketches.flatMap(({ point, line }) => point ? [point.at] : line ? [line.from, line.to] : [])
     ];
-    const within = all.filter(at => at >= 0 && at <= length).map(at => Math.round(at));
+    return inOrder(all, length);
+}
+
+/** Each whole millimetre within the length once, ascending. */
+export function inOrder(stations: readonly number[], length: number): readonly number[] {
+    const within = stations.filter(at => at >= 0 && at <= length).map(at => Math.round(at));
     return [...new Set(within)].sort((a, b) => a - b);
 }
 

@@ -34,6 +34,7 @@ export function Patterns() {
                 <Hatch id="hatch-loss" spacing={3.5} angle={45} />
                 <Hatch id="hatch-side" spacing={8} angle={45} />
                 <Hatch id="hatch-masonry" spacing={4.5} angle={-45} />
+                <Hatch id="hatch-steel" spacing={2.2} angle={45} />
                 <Hatch id="hatch-over" spacing={4} angle={45} />
             </defs>
         </svg>

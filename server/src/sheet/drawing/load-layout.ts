@@ -36,9 +36,10 @@ export interface LoadLayout {
 const pointSize = { least: 14, most: 30 };
 const bandSize = { least: 6, most: 18 };
 
-export function layOutLoads(frame: Frame, loads: readonly LoadSketch[]): LoadLayout {
+/** @param clear distance from the face that bands keep */
+export function layOutLoads(frame: Frame, loads: readonly LoadSketch[], clear: number): LoadLayout {
     const { points, firstRow, height } = layOutPoints(frame, loads);
-    return { points, firstRow, ...layOutBands(frame, loads, height) };
+    return { points, firstRow, ...layOutBands(frame, loads, Math.max(height, clear)) };
 }
 
 function layOutPoints(frame: Frame, loads: readonly LoadSketch[]): { points: PointArrow[]; firstRow: number; height: number } {

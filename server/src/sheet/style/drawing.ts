@@ -38,6 +38,25 @@ export const drawingStyle = `
 .padstone .drawing .bound { stroke-width: 1.5px; stroke-linejoin: round; }
 .padstone .drawing .dashed .bound { stroke-dasharray: 4 2.5; stroke-width: 1px; }
 .padstone .drawing .dashed .envelope { fill: none; }
+.padstone .drawing .hidden { stroke-dasharray: 4 2.5; }
+.padstone .drawing .butt { stroke-width: 1.6px; }
+.padstone .drawing .butt.hidden { stroke-width: 1.1px; }
+.padstone .drawing .leaf { fill: var(--paper); stroke-width: 1.2px; }
+.padstone .drawing .guide { stroke: var(--soft); stroke-width: 0.4px; stroke-dasharray: 1.5 2.5; }
+.padstone .drawing circle { fill: var(--paper); stroke: var(--ink); stroke-width: 0.8px; }
+.padstone .drawing .bolt path { stroke-width: 0.6px; }
+.padstone .drawing .bolt .shank { stroke-dasharray: 6 1.5 1 1.5; }
+.padstone .drawing .plate { stroke-width: 2px; }
+.padstone .drawing .bolt .plate { stroke-width: 1.4px; }
+.padstone .drawing .rod { stroke-width: 1.4px; }
+.padstone .drawing .nut { fill: var(--ink); }
+.padstone .drawing .passing path { stroke-dasharray: 2.5 1.5; fill: none; }
+.padstone .drawing .steel { fill: url(#hatch-steel); stroke-width: 1.1px; }
+.padstone .drawing .steel.outline { stroke-width: 1.7px; }
+.padstone .multiples { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 285px), 1fr)); gap: 0 1.2em; }
+.padstone .multiples figure { margin: 0.3em 0; }
+.padstone .of-stages { margin: 0.9em 0; }
+.padstone .of-stages b { color: var(--ink); }
 .padstone .patterns path { stroke: var(--ink); stroke-width: 0.7px; fill: none; }
 .padstone .patterns .hatch-over { stroke: var(--bad); stroke-width: 2px; }
 
