@@ -40,7 +40,7 @@ function evaluateRow(context: Context, member: ast.Member, node: ast.Bolts, path
     }
     const stations = listed === undefined ? evenly(context, node, leaf, endDistance?.value ?? usualEnd(diameter), spacing) : inside(context, member, listed as readonly Given[], leaf);
     return stations && {
-        ...thread, grade, places: stations.map(({ x, source: place }, i) => ({ x, height: (zigzag?.value ?? 0) * cycle[i % cycle.length]!, source: place })),
+        ...thread, grade, places: stations.map(({ x, source: place }, i) => ({ x, height: zigzag === undefined ? 0 : zigzag.value * cycle[i % cycle.length]!, source: place })),
         ...(spacing && { spacing }), ...(zigzag && { zigzag }), ...(endDistance && { ends: endDistance }), source: source(context, node)
     };
 }

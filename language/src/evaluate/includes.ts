@@ -53,15 +53,16 @@ export function readFiles(document: LangiumDocument, file: string, include: Incl
             return [];
         }
         const name = besideFile(from.file, path);
-        const found = include(path, from.file);
-        if (found === undefined || 'refused' in found) {
-            return refuse(node, from, found === undefined ? 'include-missing' : 'include-refused', found === undefined ? `there is no file ${name}` : `${path}: ${found.refused}`);
-        }
-        const circle = open.findIndex(other => other.file === name || other.document === found);
+        const isOpen = ({ file, document: opened }: ReadFile) => file === name || opened === found;
+        const found = open.some(other => other.file === name) ? undefined : include(path, from.file);
+        const circle = open.findIndex(isOpen);
         if (circle >= 0) {
             return refuse(node, from, 'include-circle', `circle of includes: ${[...open.slice(circle).map(other => other.file), name].join(' → ')}`);
         }
-        if (files.some(other => other.file === name || other.document === found)) {
+        if (found === undefined || 'refused' in found) {
+            return refuse(node, from, found === undefined ? 'include-missing' : 'include-refused', found === undefined ? `there is no file ${name}` : `${path}: ${found.refused}`);
+        }
+        if (files.some(isOpen)) {
             return [];
         }
         const unreadable = refusal(found.textDocument.getText()) ?? (files.length >= mostFiles ? `at most ${mostFiles} files are read` : undefined);

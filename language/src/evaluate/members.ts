@@ -2,6 +2,7 @@ import * as ast from '../generated/ast.js';
 import type { FloorVibration, Given, Member, Section } from '../model.js';
 import * as dim from '../quantity.js';
 import type { Context } from './context.js';
+import { reportBoltsNearButts } from './bolts-near-butts.js';
 import { reportButts } from './butts.js';
 import { fail, source } from './context.js';
 import { evaluateHoles } from './holes.js';
@@ -49,6 +50,7 @@ export function evaluateMember(context: Context, node: ast.Member): Member | und
     };
     if (section?.shape === 'plies') {
         reportButts(context, node, section, rest.supports);
+        reportBoltsNearButts(context, node, section);
     }
     reportWeakLeaves(context, node, section);
     if (rest.supports.length === 0 && !node.statements.some(ast.isBearing) && !context.names.hung.has(node.name)) {

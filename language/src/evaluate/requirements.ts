@@ -75,16 +75,23 @@ function operationPart(context: Context, node: ast.Operation, subject: ast.Membe
     return combined && { formula: { kind: 'operation', operator: node.operator, left: left!.formula, right: right!.formula }, dimension: combined.dimension };
 }
 
-function referencePart(context: Context, node: ast.Reference, subject: ast.Member | undefined): Part | undefined {
+/** Which of the things that the use of a detail makes is meant: the only one, or `H1.left`. */
+function madeBy(made: readonly string[], name: string, path: readonly string[]): string | undefined {
+    return made.find(one => [name, ...path].join('.') === one || [name, ...path].join('.').startsWith(`${one}.`));
+}
+
+function referencePart(context: Context, node: ast.Reference, spanOf: ast.Member | undefined): Part | undefined {
     const name = node.subject?.$refText;
-    if (name === 'span' && node.path.length === 0 && subject !== undefined && !context.names.things.has('span')) {
-        return number(node, longestSpan(context, subject));
+    if (name === 'span' && node.path.length === 0 && spanOf !== undefined && !context.names.things.has('span')) {
+        return number(node, longestSpan(context, spanOf));
     }
     const thing = resolve(context, node.subject, node, isAnything, 'anything that has results');
     if (thing === undefined) {
         return undefined;
     }
-    const check = node.path.join('.');
+    const made = ast.isUse(thing) ? context.made.get(thing.name) ?? [thing.name] : [thing.name];
+    const subject = madeBy(made, thing.name, node.path);
+    const check = node.path.slice(subject === undefined ? 0 : subject.split('.').length - 1).join('.');
     if (quantityOf(thing, check) !== undefined) {
         return number(node, evaluateExpression(context, node));
     }
@@ -94,6 +101,9 @@ function referencePart(context: Context, node: ast.Reference, subject: ast.Membe
     if (!ast.isMember(thing) && !ast.isHanger(thing) && !ast.isUse(thing)) {
         return fail(context, 'unknown-check', `${thing.name} has no results`, source(context, node));
     }
-    const result: Formula = { kind: 'result', subject: thing.name, ...(check !== '' && { check }), source: source(context, node) };
+    if (subject === undefined) {
+        return fail(context, 'unknown-check', `${thing.name} is several: ${made.join(', ')}`, source(context, node));
+    }
+    const result: Formula = { kind: 'result', subject, ...(check !== '' && { check }), source: source(context, node) };
     return { formula: result, dimension: resultDimension(check || undefined) };
 }

@@ -12,8 +12,9 @@ import type { StageEvent } from './presence.js';
 export interface EvaluatedStage { readonly stage: Stage; readonly events: readonly StageEvent[]; readonly node: ast.Stage }
 
 const tightening: Expectation = { ...aForce, sign: 'not negative' };
-const isElement = (node: unknown): node is ast.Member | ast.Hanger | ast.Use => ast.isMember(node) || ast.isHanger(node) || ast.isUse(node);
-const isHung = (node: unknown): node is ast.Hanger | ast.Use => ast.isHanger(node) || ast.isUse(node);
+type Element = (ast.Member | ast.Hanger | ast.Use) & { readonly name: string };
+const isElement = (node: unknown): node is Element => ast.isMember(node) || ast.isHanger(node) || ast.isUse(node);
+const isHung = (node: unknown): node is (ast.Hanger | ast.Use) & { readonly name: string } => ast.isHanger(node) || ast.isUse(node);
 
 /** One stage by itself; what is there when is looked at in `presence.ts`. */
 export function evaluateStage(context: Context, node: ast.Stage): EvaluatedStage {
@@ -46,12 +47,12 @@ function stepOf(context: Context, stage: ast.Stage, step: ast.StageStep, events:
     }
 }
 
-const nonEmpty = <S extends { readonly elements: readonly string[] }>(step: S): S | undefined => (step.elements.length === 0 ? undefined : step);
+const nonEmpty = <S extends Extract<StageStep, { readonly elements: unknown }>>(step: S): S | undefined => (step.elements.length === 0 ? undefined : step);
 
 /** The use of a detail stands for all that it makes. */
 function elementsOf(context: Context, reference: Reference, node: ast.StageStep, wanted: typeof isElement | typeof isHung, kind: string): readonly string[] {
     const thing = resolve(context, reference, node, wanted as typeof isElement, kind);
-    return thing === undefined ? [] : ast.isUse(thing) ? context.made.get(thing.name) ?? [] : [thing.name ?? ''];
+    return thing === undefined ? [] : ast.isUse(thing) ? context.made.get(thing.name) ?? [] : [thing.name];
 }
 
 function propOf(context: Context, stage: ast.Stage, step: ast.Prop, events: StageEvent[]): StageStep | undefined {
