@@ -76,7 +76,8 @@ describe('an explanation', () => {
     const run = runChecks(everything(), memberChecks);
 
     it('is there for every check', () => {
-        expect(run.results.map(({ check }) => check)).toEqual(memberChecks.map(({ name }) => name));
+        const ofLeaves = ['net section', 'plies', 'butt', 'plates'];
+        expect(run.results.map(({ check }) => check)).toEqual(memberChecks.map(({ name }) => name).filter(name => !ofLeaves.includes(name)));
         expect(run.lacking).toEqual([]);
         expect(run.results.every(({ clause }) => /^EN 199[56]-1-1 /.test(clause))).toBe(true);
     });

@@ -1,5 +1,10 @@
 import type { Check, HangerCheck, MemberCheck, MemberContext, SteelMemberCheck, SteelMemberContext } from './check.js';
 import { bearing } from './en1995/bearing.js';
+import { butt } from './en1995/leaves/butt.js';
+import { ofOneLeaf } from './en1995/leaves/flitch-leaf.js';
+import { flitchPlates } from './en1995/leaves/flitch-plates.js';
+import { plies } from './en1995/leaves/plies.js';
+import { netSection } from './en1995/net-section.js';
 import { bending } from './en1995/bending.js';
 import { compression } from './en1995/compression.js';
 import { final } from './en1995/final.js';
@@ -20,7 +25,8 @@ import { masonry } from './en1996/masonry.js';
 
 /** Every check of a timber member, in the order that a sheet shows them. What does not concern a member has no outcome there. */
 export const memberChecks: readonly MemberCheck[] = [
-    bending, shear, stability, compression, tension, bearing, masonry, notch, instant, final, vibration
+    ...[bending, shear, stability, compression, tension].map(ofOneLeaf), bearing, masonry,
+    ...[notch, netSection].map(ofOneLeaf), plies, butt, flitchPlates, instant, final, vibration
 ];
 
 /** Every check of a steel member. */

@@ -53,6 +53,7 @@ export function contactsOf(context: MemberContext): readonly Contact[] {
         const toNext = Math.min(...sides.map(side => side.toNext));
         return {
             ...patch,
+            width: Math.min(patch.width, leafCount(member) * wholeSection(member).b),
             effective: isAcross(member) ? effectiveContactLength(patch.length, sides) : patch.length,
             kc90: kc90At(strength, patch.length, toNext, wholeSection(member).h),
             toNext,

@@ -1,9 +1,13 @@
 import type { FloorVibration } from '../../../../language/src/model.js';
 import type { Combination, Span } from '../../analysis/actions.js';
+import { flitchShares } from '../../analysis/flitch.js';
+import { flitchParts } from '../../catalog/elements.js';
+import { steelNamed } from '../../catalog/steel-material.js';
 import type { Step } from '../../results.js';
 import type { MemberCheck, MemberContext, Outcome } from '../check.js';
 import { amount, quotient, step, term, utilisationStep } from '../steps.js';
 import { fundamentalFrequency, impulseVelocity, impulseVelocityLimit, modesBelow40Hz, pointLoadDeflection, pointLoadFactor } from './floor-vibration.js';
+import { isProblem } from '../verdict.js';
 import { segmentsIn } from './free-length.js';
 
 /** A floor's numbers in SI: m, kg, N. */
@@ -40,18 +44,29 @@ function outcomesOf(context: MemberContext, span: Span, source: FloorVibration):
     return [frequency(floor, f1), stiffness(context, floor, f1), velocity(context, floor, f1)].map(outcome => ({ ...common, ...outcome }));
 }
 
-function floorOf({ strength, actions }: MemberContext, span: Span, source: FloorVibration): Floor {
-    const weakest = segmentsIn(actions, span).reduce((least, { b, h }) => Math.min(least, b * h ** 3 / 12), Infinity);
+function floorOf(context: MemberContext, span: Span, source: FloorVibration): Floor {
     return {
         span: (span.to - span.from) / 1000,
         width: source.width.value / 1000,
         spacing: source.spacing.value / 1000,
         m: source.massPerArea.value * 1e6,
-        EI_l: strength.E0_mean * weakest / source.spacing.value / 1000,
+        EI_l: joistStiffness(context, span) / source.spacing.value / 1000,
         EI_b: source.transverseStiffness.value / 1000,
         zeta: source.damping.value,
         source
     };
+}
+
+/** N mm² of one joist: its weakest section; leaves by what the analysis finds them worth; a flitch beam's transformed. */
+function joistStiffness({ strength, actions, member, materials }: MemberContext, span: Span): number {
+    const { section } = member;
+    if (section.shape === 'flitch') {
+        const steel = steelNamed(section.steel.value, section.thickness.value, materials);
+        const shares = 'steel' in steel ? flitchShares(flitchParts(section, strength.E0_mean, steel.steel.E)) : steel;
+        return isProblem(shares) ? NaN : shares.EI;
+    }
+    const weakest = segmentsIn(actions, span).reduce((least, { b, h }) => Math.min(least, b * h ** 3 / 12), Infinity);
+    return strength.E0_mean * weakest * (section.shape === 'plies' ? actions.stiffnessRatio ?? NaN : 1);
 }
 
 type Criterion = Omit<Outcome, 'combination' | 'at'>;

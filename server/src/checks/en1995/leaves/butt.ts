@@ -1,0 +1,48 @@
+/** Around a broken leaf's end: the bolts that take what it hands on, and splitting by them. */
+import type { Butt, PliesSection } from '../../../../../language/src/model.js';
+import type { MemberContext } from '../../check.js';
+import { judgedCheck, whereAt, type Answer } from '../../judged.js';
+import { splitting } from '../fasteners/splitting.js';
+import { named, shearAnswers } from './bolt-answers.js';
+import { leavesOf } from './plies.js';
+import { connectionFactors, throughBolts, type ThroughBolt } from './through-bolts.js';
+
+export const butt = judgedCheck('butt', 'EN 1995-1-1 8.1.4, 8.2', (context: MemberContext) => {
+    const { section } = context.member;
+    if (section.shape !== 'plies' || section.butts.length === 0) {
+        return { answers: [] };
+    }
+    const bolts = throughBolts(section.bolts, context.actions.bolts ?? []);
+    return { answers: section.butts.flatMap(one => ([-1, 1] as const).flatMap(side => sideAnswers(context, section, one, groupAt(bolts, section, one, side), side))) };
+});
+
+/** The bolts of one side within the depth of the leaf, and in any case the nearest; none past the piece's other end. */
+function groupAt(bolts: readonly ThroughBolt[], { depth, butts }: PliesSection, { leaf, at }: Butt, side: -1 | 1): readonly ThroughBolt[] {
+    const reach = (x: number): number => side * (x - at.value);
+    const other = Math.min(Infinity, ...butts.filter(one => one.leaf === leaf && reach(one.at.value) > 0).map(one => reach(one.at.value)));
+    const beside = bolts.filter(({ x }) => reach(x) > 0 && reach(x) < other).sort((a, b) => reach(a.x) - reach(b.x));
+    return beside.filter(({ x }, i) => i === 0 || reach(x) <= depth.value);
+}
+
+function sideAnswers(context: MemberContext, section: PliesSection, { leaf, at }: Butt, group: readonly ThroughBolt[], side: -1 | 1): readonly Answer[] {
+    if (group.length === 0) {
+        return [];
+    }
+    const place = `leaf ${leaf}, ${side < 0 ? 'left' : 'right'} of the butt at ${(at.value / 1000).toFixed(2)} m`;
+    return [...shearAnswers(context, group, leavesOf(context, section)), ...splittingAnswers(context, section, leaf, at.value, group)]
+        .map(answer => ({ ...answer, said: named(place, answer.said) }));
+}
+
+/** The shear of the leaf from its end to past the group; to the nearer of both edges, on the safe side. */
+function splittingAnswers(context: MemberContext, section: PliesSection, leaf: number, at: number, group: readonly ThroughBolt[]): readonly Answer[] {
+    const { actions, strength } = context;
+    const [b, h] = [section.breadth.value, section.depth.value];
+    const he = h / 2 + Math.min(Math.max(...group.map(({ height }) => height)), -Math.min(...group.map(({ height }) => height)));
+    const last = group.at(-1)!.x;
+    const [from, to] = [Math.min(at, last), Math.max(at, last)];
+    return actions.stations.filter(station => station.leaf === leaf && station.x >= from - 1e-6 && station.x <= to + 1e-6)
+        .flatMap(station => station.states.map(state => ({
+            said: splitting({ b, h, he, wood: strength.softwood ? 'softwood' : 'hardwood' }, [state.V, 0], connectionFactors(context, state.combination)),
+            where: whereAt(station, state)
+        })));
+}

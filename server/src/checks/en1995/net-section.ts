@@ -1,0 +1,144 @@
+/** Timber at holes: bending, axial force and shear on what the holes leave, EN 1995-1-1 5.2. */
+import type { ActionState, Segment, Station } from '../../analysis/actions.js';
+import type { Step } from '../../results.js';
+import type { MemberContext } from '../check.js';
+import { judgedCheck, whereAt, type Answer } from '../judged.js';
+import { amount, quotient, step, term, utilisationStep } from '../steps.js';
+import { worst, type Verdict } from '../verdict.js';
+import { bendingFactorTerms, bendingStrength } from './bending.js';
+import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
+import { leafCount } from './section.js';
+import { shearStress } from './shear.js';
+
+/** Through the whole breadth; heights above the axis, mm. */
+export interface DrilledHole {
+    readonly x: number;
+    readonly height: number;
+    readonly diameter: number;
+}
+
+export interface NetSection {
+    /** Breadth of holes deducted, mm. */
+    readonly lost: number;
+    /** Of the net section's middle above that of the gross one. */
+    readonly shift: number;
+    readonly A: number;
+    readonly I: number;
+    /** From the net middle to the farther edge. */
+    readonly edge: number;
+}
+
+/** Holes of bolts count up to 1 mm over the bolt, 10.4.3(1). */
+const boltHole = (d: number): number => d + 1;
+/** A larger hole has stresses of its own around it, which 5.2 does not cover (limit of a national annex, from memory). */
+const largest = 50;
+
+export const netSection = judgedCheck('net section', 'EN 1995-1-1 5.2, 6.1.6', (context: MemberContext) => {
+    const holes = holesOf(context);
+    return {
+        answers: clustersOf(holes).flatMap(cluster => answersAt(context, cluster)),
+        lacking: holes.filter(({ diameter }) => diameter > largest)
+            .map(({ x, diameter }) => `no rule of EN 1995-1-1 covers a hole of ${Math.round(diameter)} mm, at ${(x / 1000).toFixed(2)} m: up to ${largest} mm the net section suffices`)
+    };
+});
+
+function holesOf({ member: { section, holes } }: MemberContext): readonly DrilledHole[] {
+    const bolts = section.shape === 'plies' || section.shape === 'flitch'
+        ? section.bolts.flatMap(({ diameter, places }) => places.map(({ x, height }) => ({ x, height, diameter: boltHole(diameter) }))) : [];
+    return [...bolts, ...holes.map(({ at, height, diameter }) => ({ x: at.value, height: height.value, diameter: diameter.value }))];
+}
+
+/** Each hole with those less than half of the least spacing, 2.5 d, along the grain from it: 5.2(4), from memory. */
+function clustersOf(holes: readonly DrilledHole[]): readonly (readonly DrilledHole[])[] {
+    return holes.map(hole => [hole, ...holes.filter(other => other !== hole && Math.abs(other.x - hole.x) <= 2.5 * Math.max(hole.diameter, other.diameter))]);
+}
+
+/** What holes leave of a rectangle b × h whose middle lies `shiftUp` above the axis; holes over one another count twice. */
+export function netOf({ b, h, shiftUp }: Pick<Segment, 'b' | 'h' | 'shiftUp'>, holes: readonly Pick<DrilledHole, 'height' | 'diameter'>[]): NetSection {
+    const lost = holes.reduce((sum, { diameter }) => sum + diameter, 0);
+    const at = (height: number): number => height - shiftUp;
+    const A = b * (h - lost);
+    const shift = -holes.reduce((sum, { height, diameter }) => sum + b * diameter * at(height), 0) / A;
+    const I = b * h ** 3 / 12 + b * h * shift ** 2
+        - holes.reduce((sum, { height, diameter }) => sum + b * diameter ** 3 / 12 + b * diameter * (at(height) - shift) ** 2, 0);
+    return { lost, shift, A, I, edge: h / 2 + Math.abs(shift) };
+}
+
+function answersAt(context: MemberContext, cluster: readonly DrilledHole[]): readonly Answer[] {
+    const { x } = cluster[0]!;
+    const leaves = leafCount(context.member) > 1 && context.actions.leaves ? context.actions.leaves.map(({ leaf }) => leaf) : [undefined];
+    return leaves.flatMap(leaf => besides(context.actions.stations.filter(station => station.leaf === leaf), x).flatMap(station => {
+        const segment = context.actions.segments[station.segment];
+        return segment ? station.states.map(state => ({ said: verdictOf(context, segment, cluster, state), where: whereAt(station, state) })) : [];
+    }));
+}
+
+/** The stations next to a place on either side, or at it. */
+function besides(stations: readonly Station[], x: number): readonly Station[] {
+    const before = Math.max(...stations.filter(station => station.x <= x).map(station => station.x));
+    const after = Math.min(...stations.filter(station => station.x >= x).map(station => station.x));
+    return stations.filter(station => station.x === before || station.x === after);
+}
+
+function verdictOf(context: MemberContext, segment: Segment, holes: readonly DrilledHole[], state: ActionState): Verdict {
+    const net = netOf(segment, holes);
+    return worst(inBending(context, net, holes, state), inShear(context, segment, net, state));
+}
+
+function inBending(context: MemberContext, net: NetSection, holes: readonly DrilledHole[], state: ActionState): Verdict {
+    const { N, M, combination } = state;
+    const { strength } = context;
+    const factor = durationFactors(context)(combination.duration);
+    const [fm, fa] = [bendingStrength(context) * factor, (N < 0 ? strength.fc0_k : strength.ft0_k) * factor];
+    const moment = Math.abs(M) + Math.abs(N * net.shift);
+    const stress = quotient(moment * net.edge, net.I);
+    const axial = quotient(Math.abs(N), net.A);
+    const sum = quotient(stress, fm) + (N === 0 ? 0 : quotient(axial, fa));
+    return {
+        utilisation: net.A > 0 && net.I > 0 ? sum : Infinity, demand: amount(N === 0 ? stress : sum, N === 0 ? 'MPa' : ''), capacity: N === 0 ? amount(fm, 'MPa') : amount(1),
+        clause: 'EN 1995-1-1 5.2, 6.1.6', explain: () => bendingSteps(context, net, holes, state, { stress, axial, fa, sum })
+    };
+}
+
+interface Stresses { readonly stress: number; readonly axial: number; readonly fa: number; readonly sum: number }
+
+function bendingSteps(context: MemberContext, net: NetSection, holes: readonly DrilledHole[], { N, M, combination }: ActionState, { stress, axial, fa, sum }: Stresses): readonly Step[] {
+    const strength = designStrengthStep(context, combination.duration, 'f_{m,y,d}', strengthTerm(context, 'f_{m,k}', 'fm_k'), bendingFactorTerms(context));
+    const W = net.I / net.edge;
+    const drilled = `less ${holes.map(({ diameter, height }) => `${Math.round(diameter)} mm at ${Math.round(height)} mm`).join(' and ')} from the axis`;
+    const moment = [term('M_{y,d}', Math.abs(M) / 1e6, 'kNm'), ...N === 0 ? [] : [term('N_d', Math.abs(N) / 1e3, 'kN'), term('e_n', Math.abs(net.shift), 'mm', 'the holes move the axis')]];
+    const bending = [
+        step('W_n', '\\frac{I_n}{z_n}', [term('I_n', net.I, 'mm4', drilled), term('z_n', net.edge, 'mm')], amount(W, 'mm3'), { clause: 'EN 1995-1-1 5.2' }),
+        step('\\sigma_{m,n,d}', N === 0 ? '\\frac{M_{y,d}}{W_n}' : '\\frac{M_{y,d} + N_d e_n}{W_n}', [...moment, term('W_n', W, 'mm3')], amount(stress, 'MPa')),
+        strength
+    ];
+    if (N === 0) {
+        return [...bending, utilisationStep(term('\\sigma_{m,n,d}', stress, 'MPa'), term('f_{m,y,d}', strength.result.value, 'MPa'), 'EN 1995-1-1 (6.11)')];
+    }
+    const [symbol, property] = N < 0 ? ['f_{c,0', 'fc0_k'] as const : ['f_{t,0', 'ft0_k'] as const;
+    return [
+        ...bending,
+        step('\\sigma_{n,d}', '\\frac{N_d}{A_n}', [term('N_d', Math.abs(N) / 1e3, 'kN'), term('A_n', net.A, 'mm2')], amount(axial, 'MPa')),
+        designStrengthStep(context, combination.duration, `${symbol},d}`, strengthTerm(context, `${symbol},k}`, property)),
+        step('\\eta', `\\frac{\\sigma_{m,n,d}}{f_{m,y,d}} + \\frac{\\sigma_{n,d}}{${symbol},d}}`, [
+            term('\\sigma_{m,n,d}', stress, 'MPa'), term('f_{m,y,d}', strength.result.value, 'MPa'), term('\\sigma_{n,d}', axial, 'MPa'), term(`${symbol},d}`, fa, 'MPa')
+        ], amount(sum), { clause: 'EN 1995-1-1 (6.17)', note: 'linear for compression too, on the safe side' })
+    ];
+}
+
+function inShear(context: MemberContext, { b, h }: Segment, { lost }: NetSection, { V, combination }: ActionState): Verdict {
+    const { kcr } = context.parameters;
+    const stress = shearStress(V, b, h - lost, kcr);
+    const capacity = context.strength.fv_k * durationFactors(context)(combination.duration);
+    const clause = 'EN 1995-1-1 5.2, 6.1.7';
+    return {
+        utilisation: h > lost ? quotient(stress, capacity) : Infinity, demand: amount(stress, 'MPa'), capacity: amount(capacity, 'MPa'), clause,
+        explain: () => [
+            step('\\tau_d', '\\frac{3 V_d}{2 k_{cr} b h_n}', [
+                term('V_d', Math.abs(V) / 1e3, 'kN'), term('k_{cr}', kcr, '', 'cracks, 6.1.7(2)'), term('b', b, 'mm'), term('h_n', h - lost, 'mm', 'depth less the holes')
+            ], amount(stress, 'MPa'), { clause }),
+            designStrengthStep(context, combination.duration, 'f_{v,d}', strengthTerm(context, 'f_{v,k}', 'fv_k')),
+            utilisationStep(term('\\tau_d', stress, 'MPa'), term('f_{v,d}', capacity, 'MPa'), 'EN 1995-1-1 (6.13)')
+        ]
+    };
+}
