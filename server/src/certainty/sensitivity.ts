@@ -1,0 +1,73 @@
+/** What a guessed grade is worth: the same with a grade one class lower, and with the modulus at its 5 % value for deflections. */
+import type { Member, Model, Timber } from '../../../language/src/model.js';
+import { stress } from '../../../language/src/quantity.js';
+import { timberStrength } from '../catalog/timber.js';
+import type { Worst } from './asking.js';
+import { gradesBelow } from './grades.js';
+import { inputOf } from './input.js';
+import { isGuess } from './ledger.js';
+import { worstFunction, type Compute, type WorstOf } from './worst.js';
+
+export interface Variant {
+    /** `C16`, or `E_0,05`. */
+    readonly with: string;
+    /** The worst check of the members that it has to do with; of their deflections alone for the modulus. */
+    readonly worst: Worst;
+    /** Holds with the given grade and not with this one. */
+    readonly changesVerdict: boolean;
+}
+
+export interface Sensitivity {
+    readonly member: string;
+    /** The path of the grade. */
+    readonly path: string;
+    readonly grade: string;
+    readonly given: Worst;
+    /** Of deflections. */
+    readonly givenDeflection: Worst;
+    /** None where the grade is the lowest of its list. */
+    readonly lowerClass?: Variant;
+    /** E_0,05 for E_0,mean, EN 338 and EN 14080: what one in twenty of the class falls below. */
+    readonly lowModulus?: Variant;
+}
+
+const deflections = new Set(['instant', 'final', 'vibration']);
+
+/** Undefined where the member's grade is no guess, or is not of timber. */
+export function sensitivity(model: Model, member: Member, compute: Compute): Sensitivity | undefined {
+    const declared = model.materials.find(({ name }) => name === member.material);
+    const path = `${declared ? declared.name : member.name}.grade`;
+    const input = inputOf(model, path);
+    const grade = String(input?.given.value);
+    const own: Timber = declared?.kind === 'timber' ? declared : { kind: 'timber', name: member.material, properties: {}, source: member.source, grade: input?.given as Timber['grade'] };
+    const found = timberStrength(own);
+    if (input === undefined || !isGuess(input.given) || 'problem' in found || (declared && declared.kind !== 'timber')) return undefined;
+    const worst = worstFunction(model, compute);
+    const worstDeflection = worstFunction(model, (one) => deflectionsOf(compute(one)));
+    const same = input.withValue(grade);
+    const [given, givenDeflection] = [worst(same), worstDeflection(same)];
+    const [below] = gradesBelow(grade);
+    const soft = withModulus(model, own, found.strength.E0_05);
+    return {
+        member: member.name, path, grade, given, givenDeflection,
+        ...(below !== undefined && { lowerClass: variant(below, worst, input.withValue(below), given) }),
+        lowModulus: variant('E_0,05', worstDeflection, soft, givenDeflection)
+    };
+}
+
+function variant(name: string, worst: WorstOf, model: Model, given: Worst): Variant {
+    const here = worst(model);
+    return { with: name, worst: here, changesVerdict: given.utilisation <= 1 && !(here.utilisation <= 1) };
+}
+
+function deflectionsOf({ checks, missing }: ReturnType<Compute>): ReturnType<Compute> {
+    return { missing, checks: checks.filter(({ check }) => deflections.has(check)) };
+}
+
+/** The material with an own mean modulus; a class that a member names directly becomes a material of that name. */
+function withModulus(model: Model, timber: Timber, E: number): Model {
+    const evidence = timber.grade?.evidence ?? { word: 'assumed', stated: false };
+    const E0_mean = { value: E, evidence, source: timber.source, path: `${timber.name}.E0_mean`, dimension: stress };
+    const soft: Timber = { ...timber, properties: { ...timber.properties, E0_mean } };
+    return { ...model, materials: [...model.materials.filter(({ name }) => name !== timber.name), soft] };
+}

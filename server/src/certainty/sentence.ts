@@ -1,0 +1,48 @@
+/** A break-even in words. */
+import type { Model } from '../../../language/src/model.js';
+import type { BreakEven } from './break-even.js';
+import { gradesAbove } from './grades.js';
+import { nameOf, roundedTowards, unitOf, written } from './naming.js';
+
+type Answer = Omit<BreakEven, 'sentence'>;
+
+/** @param reason why what governs has no results, where it has none */
+export function sentenceOf(model: Model, answer: Answer, reason?: string): string {
+    const unit = unitOf({ ...answer, value: answer.given, source: model.job.source });
+    const known = `${written(answer.given, unit)} was ${answer.evidence.word}`;
+    if (answer.check === '') {
+        return `${answer.without.length > 0 ? `not known: ${list(answer.without)} no results` : `no check depends on ${nameOf(model, answer.path)}`}; ${known}`;
+    }
+    const governs = reason ? `beyond that ${answer.check} has no results: ${reason}` : `${shortCheck(answer)} governs`;
+    return [claim(model, answer, unit), known, governs, ...cautions(answer)].join('; ');
+}
+
+const list = (names: readonly string[]): string => `${names.join(', ')} ${names.length === 1 ? 'has' : 'have'}`;
+
+function claim(model: Model, answer: Answer, unit: string): string {
+    const name = nameOf(model, answer.path);
+    const { limit, given, searched } = answer;
+    const verb = answer.passes ? 'passes' : 'fails';
+    if (limit === undefined) {
+        const range = searched.by !== 'list' ? `from ${written(searched.from, unit)} to ${written(searched.to, unit)}`
+            : `${answer.passes ? 'down' : 'up'} to ${searched.to}, the ${answer.passes ? 'lowest' : 'highest'} class`;
+        return `none within reach: ${verb} with ${name} ${range}`;
+    }
+    if (typeof limit === 'string') return answer.passes ? `passes down to ${gradesAbove(limit)[0]} and fails at ${limit}` : `fails, and passes from ${limit} on`;
+    const aim = answer.passes ? Number(given) : 2 * limit - Number(given);
+    return `${verb} until ${name} is ${written(roundedTowards(limit, aim, unit), unit)}`;
+}
+
+/** The subject is said where it is not the one that the input is of. */
+function shortCheck({ path, check }: Answer): string {
+    const [subject, name] = check.split('.');
+    return name !== undefined && subject === path.split('.')[0] ? name : check;
+}
+
+function cautions({ searched, limit, without, elsewhere }: Answer): readonly string[] {
+    return [
+        ...(searched.by === 'grid' && !searched.monotone ? [`${limit === undefined ? '' : 'the nearest turn '}of ${searched.values} values tried, for it gets better and worse by turns`] : []),
+        ...(without.length > 0 ? [`${without.join(', ')} left out for want of results`] : []),
+        ...(elsewhere !== undefined ? [`${elsewhere} fails whatever this is`] : [])
+    ];
+}
