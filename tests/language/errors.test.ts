@@ -120,6 +120,80 @@ const top: readonly Row[] = [
     ['values { ⟦gamma_G⟧ }', 'syntax', 'a name and its number is missing after \'{\', where \'gamma_G\' stands, such as gamma_M solid 1.3']
 ];
 
+/** In a member of leaves, 4 m long, on walls at 0.1 m and 3.9 m. */
+const leaves: readonly Row[] = [
+    ['bolts M12 every ⟦0 mm⟧', 'not-positive', '0 mm is nought: this is more than nought'],
+    ['bolts M12 every ⟦-20 mm⟧', 'not-positive', '-20 mm is negative: this is more than nought'],
+    ['bolts M12 every ⟦1 mm⟧', 'too-many-bolts', 'these are 3833 bolts: at most 500 in a row are computed'],
+    ['⟦bolts M12 every 300 mm ends 2.1 m⟧', 'bolts-nowhere', 'no bolt fits between two end distances of 2100 mm'],
+    ['⟦bolts M12 grade 8.8⟧', 'bolts-nowhere', 'where these bolts are is not said: every 350 mm, or at 0.20 m, 0.55 m'],
+    ['bolts M12 at 1 m ⟦every 300 mm⟧', 'bolts-both-ways', 'bolts are either at stations or every so far between the ends'],
+    ['bolts M12 at 1 m ⟦at 2 m⟧', 'said-twice', 'these bolts say this twice'],
+    ['bolts ⟦2⟧ M12 at 1 m', 'misplaced-count', 'only the bolts of a splice are counted: each station has one bolt here'],
+    ['bolts M12 at ⟦4.2 m⟧', 'bolt-outside', 'this bolt is 200 mm past the end (4 m) of J3'],
+    ['bolts M12 at 1 m, ⟦1 m⟧', 'bolts-collide', 'two bolts are in one place here'],
+    ['bolts M12 at 1 m\n  bolts M16 at ⟦1.01 m⟧', 'bolts-collide', 'two bolts are in one place here'],
+    ['bolts M12 at 1 m, 1.01 m zigzag ⟦100 mm⟧', 'bolt-outside', 'a bolt 100 mm from the axis is cut by the edge of a leaf 200 mm deep'],
+    ['bolts M12 every 400 mm zigzag ⟦95 mm⟧', 'bolt-outside', 'a bolt 95 mm from the axis is cut by the edge of a leaf 200 mm deep'],
+    ['bolts ⟦M13⟧ at 1 m', 'unknown-thread', 'unknown thread \'M13\': did you mean \'M10\'?', 'bolts M10 at 1 m'],
+    ['bolts M12 grade ⟦7.7⟧ at 1 m', 'unknown-grade', 'unknown bolt grade \'7.7\': known are 4.6, 4.8, 5.6, 5.8, 6.8, 8.8, 10.9'],
+    ['ply ⟦4⟧ butt at 1 m', 'no-such-leaf', 'there is no leaf 4: they count from 1 to 3, from the left'],
+    ['ply ⟦0⟧ butt at 1 m', 'no-such-leaf', 'there is no leaf 0: they count from 1 to 3, from the left'],
+    ['ply ⟦1.5⟧ butt at 1 m', 'no-such-leaf', 'there is no leaf 1.5: they count from 1 to 3, from the left'],
+    ['ply 1 butt at ⟦4.2 m⟧', 'butt-outside', 'this butt is 200 mm past the end (4 m) of J3'],
+    ['ply 1 butt at ⟦-1 m⟧', 'butt-outside', 'this butt is 1 m before the start of J3'],
+    ['ply 1 butt at ⟦4 m⟧', 'butt-outside', 'a leaf ends here already: nothing is broken'],
+    ['ply 2 butt at ⟦3.9 m⟧', 'butt-at-support', 'leaf 2 of J3 is broken where it bears'],
+    ['ply 2 butt at ⟦3.86 m⟧', 'butt-at-support', 'leaf 2 of J3 is broken where it bears'],
+    ['⟦ply 1, 2, 3 butt at 2 m⟧', 'all-leaves-broken', 'every leaf of J3 is broken at 2 m: nothing is whole there'],
+    ['ply 1, 2 butt at 2.008 m\n  ⟦ply 3 butt at 2 m⟧', 'all-leaves-broken', 'every leaf of J3 is broken at 2 m: nothing is whole there'],
+    ['on north at 2 m leaf ⟦7⟧', 'no-such-leaf', 'there is no leaf 7: they count from 1 to 3, from the left'],
+    ['on north at 2 m leaf 1, 2\n  on south at ⟦2 m⟧ leaf 2', 'duplicate-support', 'J3 has a support at this station already'],
+    ['hole ⟦0 mm⟧ at 1 m', 'not-positive', '0 mm is nought: this is more than nought'],
+    ['⟦hole 40 mm at 1 m height 85 mm⟧', 'hole-outside', 'this hole breaks through an edge of J3: it is a notch'],
+    ['splice at ⟦5 m⟧ { cover plate 60 x 8 x 300 mm steel S275 bolts 4 M12 }', 'splice-outside', 'this splice is 1 m past the end (4 m) of J3'],
+    ['splice at 2 m { ⟦cover plate 60 x 8 x 300 mm⟧ bolts 4 M12 }', 'no-grade', 'this plate is of no steel: say which, such as steel S235'],
+    ['splice at 2 m { cover plate 60 x 8 x 300 mm steel ⟦S276⟧ bolts 4 M12 }', 'unknown-grade', 'unknown steel \'S276\': did you mean \'S275\'?', 'steel S275'],
+    ['splice at 2 m { cover plate ⟦60 x 8 mm⟧ steel S275 bolts 4 M12 }', 'wrong-size', 'expected 3 sides, found 2'],
+    ['splice at 2 m { ⟦head plate 60 x 8 x 30 mm steel S275⟧ bolts 4 M12 }', 'misplaced-plate', 'a head plate belongs to a hanger: a splice has end, cover, web or flange plates'],
+    ['splice at 2 m { cover plate 60 x 8 x 300 mm steel S275 ⟦bolts M12⟧ }', 'no-count', 'how many bolts these are is not said: bolts 4 M16 grade 8.8'],
+    ['splice at 2 m { cover plate 60 x 8 x 300 mm steel S275 bolts 4 M12 ⟦every 30 mm⟧ }', 'misplaced-bolts', 'the bolts of a splice are counted: bolts 4 M16 grade 8.8'],
+    ['⟦splice at 2 m { cover plate 60 x 8 x 300 mm steel S275 }⟧', 'splice-incomplete', 'this splice lacks its bolts']
+];
+
+/** Whole members. */
+const sections: readonly Row[] = [
+    ['of C24 plies ⟦0⟧ of 63 x 200 mm', 'not-whole', 'expected a whole number from 1'],
+    ['of C24 plies ⟦2.5⟧ of 63 x 200 mm', 'not-whole', 'expected a whole number from 1'],
+    ['of C24 plies 2 of ⟦63 x 200⟧', 'unit-missing', 'a unit is missing: a size is in mm, cm, m, in or ft', 'plies 2 of 63 x 200 mm'],
+    ['of S275 ⟦plies 3 of 63 x 200 mm⟧', 'wrong-material', 'K is of steel: leaves are of timber'],
+    ['of C24 ⟦section HEA 140⟧', 'wrong-material', 'HEA 140 is a rolled section of steel, and K is of timber'],
+    ['of C24 section 75 x 200 mm ⟦bolts M12 at 1 m⟧', 'no-leaves', 'K has no leaves to bolt together: say them, such as plies 3 of 63 x 200 mm'],
+    ['of C24 section 75 x 200 mm ⟦ply 1 butt at 1 m⟧', 'no-leaves', 'K has no plies to break: say them, such as plies 3 of 63 x 200 mm'],
+    ['of C24 section 75 x 200 mm on south at 2 m leaf ⟦2⟧', 'no-such-leaf', 'there is no leaf 2'],
+    ['of C24 plies 1 of 63 x 200 mm ⟦ply 1 butt at 2 m⟧', 'all-leaves-broken', 'the one leaf of K is broken at 2 m'],
+    ['of C24 ⟦flitch 2 of 75 x 225 mm with 1 steel 12 x 200 mm⟧', 'no-grade', 'the plate is of no steel: say which, such as steel S235'],
+    ['of C24 flitch 2 of 75 x 225 mm with 1 steel ⟦C24⟧ 12 x 200 mm', 'unknown-grade', 'unknown steel \'C24\'']
+];
+
+const hung: readonly Row[] = [
+    ['hanger H carries J1 at 1 m from ⟦J1⟧ at 2 m { rods 2 M12 }', 'hung-on-itself', 'J1 cannot hang from itself'],
+    ['hanger H carries J1 at ⟦5 m⟧ from J2 at 1 m { rods 2 M12 }', 'hanger-outside', 'this hanger is 1 m past the end (4 m) of J1'],
+    ['hanger H carries J1 at 1 m from J2 at ⟦-1 m⟧ { rods 2 M12 }', 'hanger-outside', 'this hanger is 1 m before the start of J2'],
+    ['hanger H carries ⟦north⟧ at 1 m from J2 at 1 m { rods 2 M12 }', 'wrong-kind', '\'north\' is a wall, not a member'],
+    ['hanger H carries ⟦J9⟧ at 1 m from J2 at 1 m { rods 2 M12 }', 'unknown-name', 'unknown name \'J9\': did you mean \'J1\'?', 'carries J1 at'],
+    ['⟦hanger H carries J1 at 1 m from J2 at 1 m { }⟧', 'no-rods', 'H has no rods: say them, such as rods 2 M12 grade 4.6'],
+    ['⟦hanger carries J1 at 1 m from J2 at 1 m { rods 2 M12 }⟧', 'no-name', 'this hanger has no name: only in a detail may it go without, and is called as the use is'],
+    ['hanger H carries J1 at 1 m from J2 at 1 m { rods ⟦0⟧ M12 }', 'not-whole', 'expected a whole number from 1'],
+    ['hanger H carries J1 at 1 m from J2 at 1 m { rods 2 ⟦M11⟧ }', 'unknown-thread', 'unknown thread \'M11\': did you mean \'M10\'?', 'rods 2 M10'],
+    ['hanger H carries J1 at 1 m from J2 at 1 m { rods 2 M12 gap ⟦-4 mm⟧ }', 'negative', '-4 mm is negative: this cannot be'],
+    ['hanger H carries J1 at 1 m from J2 at 1 m { rods 2 M12 ⟦rods 1 M10⟧ }', 'said-twice', 'H says this twice'],
+    ['hanger H carries J1 at 1 m from J2 at 1 m { rods 2 M12 ⟦web plate 70 x 10 x 300 mm steel S275⟧ }', 'misplaced-plate', 'a hanger has a head plate and a foot plate: a web plate belongs to a splice'],
+    ['hanger H carries J1 at 1 m from J2 at 1 m { rods 2 M12 ⟦head plate 70 x 10 x 300 mm⟧ }', 'no-grade', 'this plate is of no steel: say which, such as steel S235'],
+    ['load l snow 1 kN at 1 m on J1 leaf ⟦2⟧', 'no-such-leaf', 'there is no leaf 2'],
+    ['member K { of C24 plies 2 of 63 x 200 mm length 3 m on north at 1 m bolts M12 at 1 m }\nloadtest t { plies 1, ⟦3⟧ of K on blocks at 0 m, 3 m }', 'no-such-leaf', 'there is no leaf 3: they count from 1 to 2, from the left']
+];
+
 function check(source: string, [, code, message, mended]: Row): void {
     const { text, start, end } = marked(source);
     const errors = errorsOf(text);
@@ -146,6 +220,23 @@ describe('errors of a member', () => {
         expect(finding).toMatchObject({ code: 'duplicate-support', message: 'J3 has a support at this station already' });
         expect(finding!.related).toHaveLength(1);
     });
+});
+
+describe('errors of leaves', () => {
+    const text = (line: string) => inMember(line).replace(/(member J3 \{\n  of C24\n  )section 75 x 200 mm/, '$1plies 3 of 63 x 200 mm');
+    it.each(named(leaves))('%s', (_, row) => check(text(row[0]), row));
+});
+
+describe('errors of sections', () => {
+    it.each(named(sections))('%s', (_, row) => check(`${soundJob}member K { ${row[0]} length 4 m on north at 0.1 m bearing 100 mm }\n`, row));
+    it.each([['M12', '12 x 200'], ['M14', '12 x 200'], ['M30', '63 x 30'], ['M30', '30 x 200']])('%s in a leaf of %s mm', (size, leaf) => {
+        const [finding] = errorsOf(`${soundJob}member K { of C24 plies 3 of ${leaf} mm bolts ${size} at 1 m length 4 m on north at 0.1 m bearing 100 mm }\n`);
+        expect(finding).toMatchObject({ code: 'bolt-too-large', message: `${size} leaves nothing of a leaf of ${leaf.replace('x', '×')} mm` });
+    });
+});
+
+describe('errors of hangers', () => {
+    it.each(named(hung))('%s', (_, row) => check(`${soundJob}${row[0]}\n`, row));
 });
 
 describe('errors of values', () => {

@@ -58,8 +58,8 @@ export function newContext(files: ReadonlyMap<AstNode, string>, names: Names): C
 
 export const fileOf = (context: Context, node: AstNode): string => context.files.get(AstUtils.findRootNode(node)) ?? '';
 
-export function source(context: Context, node: AstNode, property?: string): SourceRef {
-    const part = property === undefined ? undefined : GrammarUtils.findNodeForProperty(node.$cstNode, property);
+export function source(context: Context, node: AstNode, property?: string, index?: number): SourceRef {
+    const part = property === undefined ? undefined : GrammarUtils.findNodeForProperty(node.$cstNode, property, index);
     return part === undefined ? sourceOf(node, fileOf(context, node)) : sourceOfCst(part, fileOf(context, node));
 }
 

@@ -26,7 +26,7 @@ export function boltGradeOf(context: Context, node: ast.Bolts | ast.Rods, path: 
     const name = grade?.value === undefined ? boltClasses[0]! : String(grade.value);
     const at = grade === undefined ? source(context, node, 'thread') : source(context, grade, 'value');
     return boltClasses.includes(name) ? consequential(context, { value: name, evidence: evidenceOf(grade?.evidence), source: at, path: `${path}.grade` })
-        : failUnknown(context, 'unknown-grade', `unknown bolt grade '${name}'`, at, { word: name, among: boltClasses });
+        : failUnknown(context, 'unknown-grade', `unknown bolt grade '${name}'`, at, { word: name, among: boltClasses, otherwise: `: known are ${boltClasses.join(', ')}` });
 }
 
 /** So many bolts in a splice, or rods in a hanger. */

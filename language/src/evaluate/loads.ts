@@ -10,7 +10,7 @@ import { fail, poisoned, source } from './context.js';
 import { evaluateExpression } from './expressions.js';
 import type { Expectation } from './inputs.js';
 import { aLength, aStation, consequential, evidenceOf, fitting, givenValue } from './inputs.js';
-import { leafCount, noSuchLeaf } from './leaves.js';
+import { isLeaf, leafCount, noSuchLeaf } from './leaves.js';
 import { resolve } from './names.js';
 import { notComputed } from './not-computed.js';
 import { outside } from './supports.js';
@@ -32,8 +32,8 @@ export function evaluateLoad(context: Context, node: ast.Load): Load | undefined
     if (on.leaf !== undefined) {
         notComputed(context, 'leaves', `${node.name} on a leaf`, member ? [member.name] : [], source(context, on));
         const count = member && leafCount(member);
-        if (count !== undefined && !(Number.isInteger(on.leaf) && on.leaf >= 1 && on.leaf <= count)) {
-            noSuchLeaf(context, on.leaf, count, on, 'leaf');
+        if (!isLeaf(on.leaf, count)) {
+            noSuchLeaf(context, on.leaf, count, source(context, on, 'leaf'));
         }
     }
     const placed = amount && member && placeOf(context, node, amount, member);
