@@ -20,6 +20,8 @@ interface Summary {
 export interface MemberSummary extends Summary {
     /** `9.9 mm = L/475`: the final deflection that uses most of its span, with its stage where that is not the last. */
     readonly deflection?: string;
+    /** In the same stage, instantaneous. */
+    readonly instant?: string;
     /** Of every stage, in the order of work; the last is what stays. */
     readonly stages: readonly MemberResult[];
     /** Of the member's name, where it is known, else of the member. */
@@ -75,6 +77,7 @@ function memberSummary(stages: readonly MemberResult[], results: Results): Membe
     return {
         ...summary(stages, results),
         deflection: `${finalDeflection(bent)}${bent === last || bent.stage === null ? '' : ` (${bent.stage})`}`,
+        instant: deflection(bent.deflection.instant.value),
         description: last.description,
         stages,
         source: last.nameSource

@@ -74,6 +74,6 @@ describe('the rounding of the trade', () => {
     describe('deflection', () => table(deflection, [[9.94, '9.9 mm'], [-0.5, '−0.5 mm'], [0, '0.0 mm'], [0.02, '0.02 mm'], [NaN, 'not computed']]));
     describe('span ratio, rounded down', () => table(spanRatio, [[475.99, 'L/475'], [300, 'L/300'], [299.99999999999994, 'L/300'], [299.9, 'L/299'], [Infinity, 'L/∞'], [NaN, 'not computed']]));
     describe('setting out', () => table(setOut, [[4900, '4900'], [1599.6, '1600'], [-0.2, '−0.2'], [0, '0']]));
-    describe('stations', () => table(station, [[2100, '2.10 m'], [2105, '2.105 m'], [2356.4, '2.36 m'], [0, '0.00 m'], [4800.0000001, '4.80 m']]));
+    describe('stations', () => table(station, [[2100, '2.10 m'], [2212, '2.21 m'], [2356.4, '2.36 m'], [0, '0.00 m'], [4800.0000001, '4.80 m']]));
     describe('forces', () => table(force, [[5.24, '5.2 kN'], [-0.04, '−0.04 kN'], [1e-13, '0.0 kN'], [0, '0.0 kN'], [1e308, '1 × 10³⁰⁸ kN'], [Infinity, '∞']]));
 });

@@ -62,7 +62,8 @@ function Plot({ member, id, title, subject, curves, positiveDown, peaks, extent,
     });
     const above = rowsOf(flagged.filter(flag => !flag.below), width);
     const below = rowsOf(flagged.filter(flag => flag.below), width);
-    const floor = y(bottom);
+    /** Its own, so that labels stand near a slight curve; the top is common, so that axes side by side are level. */
+    const floor = y(Math.max(0, ...curves.flatMap(curve => curve.points.flatMap(({ min, max }) => [share(min), share(max)]))));
     const room = { above: above.rows * rowHeight + 8, below: below.rows * rowHeight + 8 };
     return (
         <Drawing

@@ -12,6 +12,7 @@ import { deflection, force, moment, station } from './numbers.js';
 import { outcomeOfState } from './outcome.js';
 import { OutcomeMark, Table } from './parts.js';
 import { Section } from './section.js';
+import { StagesTable } from './stages-table.js';
 
 /** @param calculated whether each member's checks stand with it */
 export function Members({ results, calculated }: { readonly results: Results; readonly calculated: boolean }) {
@@ -44,17 +45,16 @@ function Member({ member: { name, state, checks, stages }, children }: { readonl
                 </>
                 : <p>Not drawn: its size is not a number that a drawing can show.</p>}
             <Diagrams stages={stages} id={id} />
-            {stages.map(stage => <Reactions member={stage} named={stages.length > 1} />)}
+            {stages.length > 1 ? <StagesTable stages={stages} /> : <Reactions member={last} />}
             {children}
         </section>
     );
 }
 
-function Reactions({ member, named }: { readonly member: MemberResult; readonly named: boolean }) {
-    const { stage, moment: moments, shear, deflection: deflections } = member;
+function Reactions({ member }: { readonly member: MemberResult }) {
+    const { moment: moments, shear, deflection: deflections } = member;
     return (
         <>
-            {named && <h4><span class="name">{stage}</span></h4>}
             <Table name="reactions" head={['Support', 'At', 'Reaction, ultimate']}>
                 {member.reactions.map(({ support, at, min, max }) => (
                     <tr>

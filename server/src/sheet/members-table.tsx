@@ -3,7 +3,7 @@ import type { Results } from '../results.js';
 import { hangerSummaries, memberSummaries, type HangerSummary, type MemberSummary } from '../summary.js';
 import { Bar } from './bar.js';
 import { checkAnchor, hangerAnchor, memberAnchor } from './ids.js';
-import { deflection, percentUp, station } from './numbers.js';
+import { percentUp, station } from './numbers.js';
 import { outcomeOfState } from './outcome.js';
 import { Block, Combination, Line, OutcomeMark, Table } from './parts.js';
 
@@ -44,8 +44,8 @@ function MemberRow({ member }: { readonly member: MemberSummary }) {
             </th>
             <td><Worst of={member} /></td>
             <td>
-                <span class="number">{member.deflection}</span>
-                <span class="small">instant {deflection(last.deflection.instant.value)}</span>
+                {member.deflection?.split(' = ').map((part, i) => <>{i > 0 && ' = '}<span class="number">{part}</span></>)}
+                <span class="small">instant {member.instant}</span>
             </td>
         </tr>
     );
@@ -73,7 +73,7 @@ function Worst({ of: { checks: [worst], state, stages } }: { readonly of: Member
             <Bar utilisation={worst.utilisation} />
             <span class="small">
                 {stages.length > 1 && worst.stage !== null && <>stage {worst.stage}, </>}
-                by <Combination label={worst.combination} />{worst.duration && `, ${worst.duration}`}, at {station(worst.at.value * 1000)}
+                by <Combination label={worst.combination} />{worst.duration && `, ${worst.duration}`}, <span class="number">at {station(worst.at.value * 1000)}</span>
             </span>
         </>
     );

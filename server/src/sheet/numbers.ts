@@ -74,6 +74,12 @@ export function setOut(mm: number): string {
     return unlessMissing(mm, value => fixed(value, 0));
 }
 
+/** `+50`, `0`, `−50`: mm from the axis. */
+export function heightWords(height: number): string {
+    const text = setOut(height);
+    return height > 0 && text !== '0' ? `+${text}` : text;
+}
+
 /** `2.21 m`: a station given in mm, in metres to the centimetre, as prose tells it; what is set out is in whole millimetres. */
 export function station(mm: number): string {
     return unlessMissing(mm, value => `${fixed(value / 1000, 2)} m`);

@@ -1,10 +1,11 @@
 /** The section through the worst place: what is left of it, thick; what is lost, hatched; leaves, plates and rolled shapes as they are. */
 import type { Segment } from '../analysis/actions.js';
-import type { CheckResult, MemberResult } from '../results.js';
+import type { BoltResult, CheckResult, MemberResult } from '../results.js';
 import { setOut, station } from './numbers.js';
+import { diameterOf } from './drawing/bolts.js';
 import { Drawing } from './drawing/drawing.js';
 import { r } from './drawing/frame.js';
-import { FlitchParts, LeavesParts, RolledParts } from './drawing/section-parts.js';
+import { BoltThrough, FlitchParts, LeavesParts, RolledParts } from './drawing/section-parts.js';
 import { Height, Width } from './drawing/section-dimensions.js';
 
 const greatest = 110;
@@ -27,17 +28,21 @@ export function Section({ member, checks, id }: Props) {
     const scale = Math.min(greatest / depth, greatest / breadth);
     const [width, height] = [breadth * scale, depth * scale];
     const words = wordsOf(member, segment);
+    const bolt = nearest(member.bolts ?? [], at);
+    /** Clear of a bolt's end. */
+    const beside = bolt ? 26 : 14;
     const reason = worst ? `where ${worst.check} is worst` : 'at the middle';
     return (
         <figure class="section" data-line={member.source.line}>
-            <Drawing id={id} title={`Section of ${member.name} at ${station(at)}`} description={`Seen from the start, ${reason}: ${words}.`} view={{ x: -20, y: -22, width: width + 60, height: height + 54 }}>
+            <Drawing id={id} title={`Section of ${member.name} at ${station(at)}`} description={`Seen from the start, ${reason}: ${words}.`} view={{ x: -20, y: -22, width: width + beside + 46, height: height + 54 }}>
                 {segment ? <Rectangle member={member} segment={segment} scale={scale} />
                     : member.rolled ? <RolledParts rolled={member.rolled} scale={scale} />
                         : member.plates ? <FlitchParts plates={member.plates} depth={depth} scale={scale} />
                             : <LeavesParts member={member} at={at} scale={scale} />}
-                {!segment && <path class="axis" d={`M${r(width / 2)} -7V${r(height + 7)}M-9 ${r(height / 2)}H${r(width + 9)}`} />}
+                {bolt && <BoltThrough y={(depth / 2 - bolt.height) * scale} width={width} thick={diameterOf(bolt) * scale} />}
+                {!segment && <path class="axis" d={`${member.rolled ? `M${r(width / 2)} -7V${r(height + 7)}` : ''}M-12 ${r(height / 2)}H${r(width + 12)}`} />}
                 <Width x={0} width={width} y={height + 14} text={setOut(breadth)} />
-                <Height y={0} height={height} x={width + 14} text={setOut(depth)} />
+                <Height y={0} height={height} x={width + beside} text={setOut(depth)} />
             </Drawing>
             <figcaption>Section at {station(at)}, {reason}: {words}, seen from the start.</figcaption>
         </figure>
@@ -72,6 +77,10 @@ function Rectangle({ member: { breadth, depth }, segment, scale }: { readonly me
             {segment.h < depth && <Height y={left.y} height={left.height} x={width + 29} text={setOut(segment.h)} />}
         </>
     );
+}
+
+function nearest(bolts: readonly BoltResult[], at: number): BoltResult | undefined {
+    return bolts.reduce<BoltResult | undefined>((near, bolt) => near && Math.abs(near.x - at) <= Math.abs(bolt.x - at) ? near : bolt, undefined);
 }
 
 /** Of the segments that meet at a station, the smaller. */

@@ -50,7 +50,8 @@ export const drawingStyle = `
 .padstone .drawing .bolt .plate { stroke-width: 1.4px; }
 .padstone .drawing .rod { stroke-width: 1.4px; }
 .padstone .drawing .nut { fill: var(--ink); }
-.padstone .drawing .passing path { stroke-dasharray: 2.5 1.5; fill: none; }
+.padstone .drawing .passing path { stroke: var(--soft); stroke-width: 0.7px; }
+.padstone .drawing .view-name { fill: var(--soft); }
 .padstone .drawing .steel { fill: url(#hatch-steel); stroke-width: 1.1px; }
 .padstone .drawing .steel.outline { stroke-width: 1.7px; }
 .padstone .multiples { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 285px), 1fr)); gap: 0 1.2em; }

@@ -24,12 +24,12 @@ body { margin: 0; background: light-dark(#fff, #1c1d1f); }
     .sheet { max-width: none; padding: 0; font-size: 9.5pt; }
     .padstone .step { margin: 0.4em 0 0.4em 1em; }
     .padstone th, .padstone td { padding-top: 0.2em; padding-bottom: 0.2em; }
-    h1, h2, h3, .member > p:first-of-type, summary, .governs { break-after: avoid; }
-    figure, tr, .step, .hazards li, .signature, .verdict, .facts { break-inside: avoid; }
+    h1, h2, h3, .member > p:first-of-type, .of-stages > p, summary, .governs { break-after: avoid; }
+    figure, tr, .step, .hazards li, .stages > li, .signature, .verdict, .facts { break-inside: avoid; }
     .padstone .drawings { flex-wrap: nowrap; gap: 0 6mm; break-inside: avoid; }
     .padstone .drawings .elevation { flex: 0 1 118mm; }
     .padstone .drawings .section { flex: 0 0 48mm; }
-    .diagram .drawing { max-width: 118mm; }
+    .diagram .drawing, .setting-out .drawing { max-width: min(100%, 118mm); }
     .section .drawing { max-width: 42mm; }
     summary { list-style: none; }
     details::details-content { content-visibility: visible; display: block; }

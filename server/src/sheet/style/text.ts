@@ -28,7 +28,6 @@ export const textStyle = `
 .padstone h1 { display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 4; overflow: hidden; }
 .padstone h3 .title { display: inline-block; vertical-align: bottom; max-width: 100%; max-height: 4.4em; overflow: hidden; font-weight: normal; }
 .padstone h3 .name { display: inline-block; vertical-align: bottom; max-width: 16em; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
-.padstone h4 { font-size: 0.93em; margin: 0.9em 0 0; }
 .padstone p { margin: 0.3em 0; }
 .padstone ul, .padstone ol { margin: 0.4em 0; padding-left: 1.4em; }
 .padstone li { margin: 0.25em 0; }
@@ -69,7 +68,7 @@ export const textStyle = `
 .padstone table.members .title { max-height: 4.4em; overflow: hidden; }
 .padstone table .name { display: block; max-width: 16em; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
 .padstone li p, .padstone .verdict p, .padstone summary { max-height: 24em; overflow: hidden; }
-.padstone table.by-stage, .padstone table.bolts { width: auto; font-size: 0.93em; }
+.padstone table.by-stage, .padstone table.stages, .padstone table.bolts { width: auto; font-size: 0.93em; }
 .padstone table.by-stage { margin: 0.4em 0 0.4em 1em; }
 .padstone .hanger table.by-stage { margin-left: 0; }
 .padstone table.bolts th, .padstone table.bolts td { padding-top: 0.1em; padding-bottom: 0.1em; }

@@ -1,0 +1,64 @@
+/** What is to be known of a member of leaves: how to set it out, what its bolts carry, what the leaves are worth together. */
+import { useContext } from 'preact/hooks';
+import type { BoltResult, MemberResult } from '../results.js';
+import { heightWords, significant, setOut } from './numbers.js';
+import { Table, ViewContext } from './parts.js';
+import { LeafDiagrams } from './leaf-diagrams.js';
+import { lanesOf } from './drawing/lanes.js';
+import { SettingOut } from './setting-out.js';
+
+export function BuiltUp({ member, id }: { readonly member: MemberResult; readonly id: string }) {
+    const { leaves, bolts = [], stiffnessRatio } = member;
+    const lanes = lanesOf(member);
+    return lanes.length < 2 ? null : (
+        <>
+            <SettingOut member={member} lanes={lanes} id={`${id}-setting-out`} />
+            {leaves && stiffnessRatio !== undefined && <p class="worth">{worth(leaves.length, stiffnessRatio)}</p>}
+            {bolts.length > 0 && <Bolts bolts={bolts} id={`${id}-bolts`} />}
+            {leaves && <LeafDiagrams member={member} leaves={leaves} id={`${id}-leaves`} />}
+        </>
+    );
+}
+
+/** Three bolted leaves by the trade's rule. */
+const rule = { leaves: 3, worth: 2 };
+
+/** What the leaves are worth, rounded down, against the trade's rule where there is one for their number. */
+export function worth(leaves: number, ratio: number): string {
+    const least = Math.floor(ratio * 100 + 1e-9) / 100;
+    const said = `These ${leaves} leaves with their butts and bolts are worth ${least.toFixed(2)} of one unbroken leaf: that leaf alone would bend ${least.toFixed(2)} times as far under the same load (instant, middle of the longest span, without self weight).`;
+    if (leaves !== rule.leaves) {
+        return said;
+    }
+    const trade = 'A rule of the trade has it that three bolted leaves are worth about two of one (common practice, no source)';
+    return `${said} ${trade}: ${least >= rule.worth ? 'here they are' : 'here they are worth less'}.`;
+}
+
+function Bolts({ bolts, id }: { readonly bolts: readonly BoltResult[]; readonly id: string }) {
+    const { folded } = useContext(ViewContext);
+    const planes = [...new Set(bolts.flatMap(bolt => bolt.planes.map(({ plane }) => plane)))].sort((a, b) => a - b);
+    return (
+        <details class="bolts" id={id} open={!folded}>
+            <summary><b>{bolts.length} bolts</b> {[...new Set(bolts.map(({ size, grade }) => [size, grade].filter(Boolean).join(' grade ')))].join(', ')}</summary>
+            <p class="small">
+                Heights from the axis, in mm as the stations.
+                {planes.length > 0 && ' Forces: the greatest of the ultimate combinations, in each plane between neighbouring leaves, and its angle to the grain.'}
+            </p>
+            <Table name="bolts" head={['Bolt', 'At', 'Height', ...planes.map(plane => `Leaf ${plane} to ${plane + 1}`)]}>
+                {[...bolts].sort((a, b) => a.x - b.x || b.height - a.height).map((bolt, i) => (
+                    <tr data-line={bolt.source.line}>
+                        <th scope="row">{i + 1}</th>
+                        <td class="number">{setOut(bolt.x)}</td>
+                        <td class="number">{heightWords(bolt.height)}</td>
+                        {planes.map(plane => <td class="number">{planeWords(bolt, plane)}</td>)}
+                    </tr>
+                ))}
+            </Table>
+        </details>
+    );
+}
+
+function planeWords({ planes }: BoltResult, wanted: number): string {
+    const found = planes.find(({ plane }) => plane === wanted);
+    return found ? `${significant(found.force.value)} ${found.force.unit}, ${Math.round(found.angle)}°` : '';
+}

@@ -1,0 +1,48 @@
+/** Checks as blocks. Of the stages, the one where a check is worst is shown in full, and each where it fails; the others in a table. */
+import type { CheckResult, Results } from '../results.js';
+import { worstOfEach } from '../summary.js';
+import { Calculation } from './calculation.js';
+import { against, percentUp, station } from './numbers.js';
+import { outcomeOf } from './outcome.js';
+import { Combination, OutcomeMark, Table } from './parts.js';
+
+interface Props {
+    readonly checks: readonly CheckResult[];
+    readonly ledger: Results['ledger'];
+}
+
+export function Calculations({ checks, ledger }: Props) {
+    const worst = new Set(worstOfEach(checks));
+    return (
+        <>
+            {shownInFull(checks).map(check => (
+                <Calculation check={check} ledger={ledger}>
+                    {worst.has(check) && <Stages stages={checks.filter(({ id }) => id === check.id)} />}
+                </Calculation>
+            ))}
+        </>
+    );
+}
+
+/** Each check's worst stage, and every other where it does not hold. */
+export function shownInFull(checks: readonly CheckResult[]): CheckResult[] {
+    const worst = new Set(worstOfEach(checks));
+    return checks.filter(check => worst.has(check) || outcomeOf(check) === 'fail');
+}
+
+function Stages({ stages }: { readonly stages: readonly CheckResult[] }) {
+    return stages.length < 2 ? null : (
+        <Table name="by-stage" head={['Stage', 'Use', 'Outcome', 'Demand', 'At', 'Governed by']}>
+            {stages.map(check => (
+                <tr>
+                    <th scope="row"><span class="name">{check.stage}</span></th>
+                    <td class="number">{percentUp(check.utilisation)}</td>
+                    <td><OutcomeMark outcome={outcomeOf(check)} /></td>
+                    <td class="number">{against(check.demand, check.capacity)}</td>
+                    <td class="number">{station(check.at.value * 1000)}</td>
+                    <td><Combination label={check.combination} /></td>
+                </tr>
+            ))}
+        </Table>
+    );
+}
