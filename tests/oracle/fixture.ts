@@ -1,5 +1,5 @@
 /** Members and loads in plain numbers (mm, N, MPa), for comparing the analysis with outside figures. */
-import type { Action, Duration, Face, Given, Job, Load, Loss, Member, Model, Notch, SourceRef, Support, SupportKind } from '../../language/src/model.js';
+import type { Action, Duration, Face, Given, Job, Load, Loss, Member, Model, Notch, PliesSection, SourceRef, Support, SupportKind } from '../../language/src/model.js';
 import type { Actions, MemberActions } from '../../server/src/analysis/actions.js';
 import { analyse, type ElasticProperties } from '../../server/src/analysis/index.js';
 import { createParameters } from '../../server/src/catalog/parameters.js';
@@ -17,6 +17,7 @@ export interface SupportSketch {
     readonly k?: number;
     readonly bearing?: number;
     readonly onCarrierAt?: number;
+    readonly leaves?: readonly number[];
 }
 
 export interface MemberSketch {
@@ -31,6 +32,23 @@ export interface MemberSketch {
     readonly notches?: readonly { readonly face: 'top' | 'bottom'; readonly from: number; readonly to: number; readonly depth: number }[];
     readonly selfWeight?: boolean;
     readonly precamber?: number;
+    /** Of b × h each. */
+    readonly plies?: PliesSketch;
+}
+
+export interface PliesSketch {
+    readonly count: number;
+    readonly butts?: readonly (readonly [leaf: number, at: number])[];
+    readonly bolts?: readonly (readonly [x: number, height: number])[];
+}
+
+function plies({ count, butts = [], bolts = [] }: PliesSketch, b: number, h: number): PliesSection {
+    const row = { size: 'M12', diameter: 12, grade: given('8.8'), places: bolts.map(([x, height]) => ({ x, height, source })), source };
+    return {
+        shape: 'plies', count, breadth: given(b), depth: given(h), source,
+        butts: butts.map(([leaf, at]) => ({ leaf, at: given(at), source })),
+        bolts: bolts.length > 0 ? [row] : []
+    };
 }
 
 export function member(sketch: MemberSketch): Member {
@@ -38,7 +56,7 @@ export function member(sketch: MemberSketch): Member {
     return {
         name, kind, slope: sketch.slope ?? (kind === 'post' ? Math.PI / 2 : 0),
         material: 'C24',
-        section: { shape: 'rectangle', breadth: given(b), depth: given(h) },
+        section: sketch.plies ? plies(sketch.plies, b, h) : { shape: 'rectangle', breadth: given(b), depth: given(h) },
         length: given(length),
         supports: supports.map(support),
         losses: (sketch.losses ?? []).map(({ from, to, ...faces }): Loss => ({
@@ -58,10 +76,10 @@ export function member(sketch: MemberSketch): Member {
     };
 }
 
-function support({ at, kind = 'wall', on, k, bearing, onCarrierAt }: SupportSketch, index: number): Support {
+function support({ at, kind = 'wall', on, k, bearing, onCarrierAt, leaves }: SupportSketch, index: number): Support {
     const names: Partial<Record<SupportKind, string>> = { spring: 'spring', pinned: 'pin', fixed: 'fixed' };
     return {
-        kind, on: on ?? names[kind] ?? `wall ${index + 1}`, at: given(at), tied: false, source,
+        kind, on: on ?? names[kind] ?? `wall ${index + 1}`, at: given(at), tied: false, source, leaves,
         bearing: bearing === undefined ? undefined : given(bearing),
         stiffness: k === undefined ? undefined : given(k),
         stationOnCarrier: onCarrierAt === undefined ? undefined : given(onCarrierAt)
@@ -80,6 +98,7 @@ export interface LoadSketch {
     /** N at a station. */
     readonly F?: number;
     readonly at?: number;
+    readonly leaf?: number;
 }
 
 export function load(sketch: LoadSketch, of: Member): Load {
@@ -92,6 +111,7 @@ export function load(sketch: LoadSketch, of: Member): Load {
         ...(F === undefined ? { line: { perLength: q ?? 0, from, to } } : { point: { force: F, at } }),
         fromMass: false,
         lasting: sketch.lasting,
+        leaf: sketch.leaf,
         source
     };
 }

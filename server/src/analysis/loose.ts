@@ -19,7 +19,7 @@ export function withoutLoose(piece: Piece): Held {
         const { mesh, motions } = motionsOf(held);
         const strands = mesh.strands.map(({ strand }, i): Strand => ({ ...strand, loose: [...strand.loose, ...movingRuns(mesh, i, motions)] }));
         if (strands.every(({ loose }, i) => loose.length === held.strands[i]!.loose.length)) return { piece: held, problems: [] };
-        const fallen = fallenApart(mesh, strands);
+        const fallen = fallenApart(piece, mesh.places, strands);
         // With too few supports the whole of it moves: that is told of the member in its group.
         if (fallen) return { piece, problems: stationsOf(piece) > 1 ? [fallen] : [] };
         held = { ...held, strands };
@@ -63,7 +63,7 @@ function movingRuns({ strands, places }: PieceMesh, index: number, motions: read
 }
 
 /** Where no leaf is left, as what can move there. */
-function fallenApart({ piece: { member }, places }: PieceMesh, strands: readonly Strand[]): Problem | undefined {
+function fallenApart({ member }: Piece, places: readonly number[], strands: readonly Strand[]): Problem | undefined {
     for (let i = 0; i + 1 < places.length; i++) {
         const middle = (places[i]! + places[i + 1]!) / 2;
         if (!strands.every(({ loose }) => loose.some(({ from, to }) => from < middle && middle < to))) continue;
