@@ -110,6 +110,14 @@ describe('steel', () => {
     });
 });
 
+describe('what is lost of more than one piece', () => {
+    it.each([['plies 2 of 63 x 200 mm\n  bolts M12 every 400 mm', 'C24'], ['section HEA 140', 'S275']])('is named as not computed: %s', (section, material) => {
+        const { model, findings } = evaluateText(file(`${section}\n  length 4 m\n  loss 1 m .. 2 m { top 5 mm }\n  notch bottom 0 m .. 0.2 m deep 20 mm`, material), 'test.padstone');
+        expect(findings).toEqual([]);
+        expect(model.notComputed.map(({ what }) => what)).toEqual(expect.arrayContaining(['K.loss', 'K.notch']));
+    });
+});
+
 describe('holes', () => {
     it('have their diameter, station and height, in the axis unless said', () => {
         const { holes } = evaluated('section 75 x 200 mm\n  length 4 m\n  hole 20 mm at 1.20 m height -30 mm\n  hole 14 mm at 2 m (measured)');

@@ -38,11 +38,11 @@ describe('texts that no person wrote', () => {
 describe('any change of a sound text', () => {
     const words = [...new Set(`${sailLoft}\n${hangers}`.match(/[A-Za-z_]+|[0-9.]+|"[^"]*"|[^\sA-Za-z0-9_]/g))];
     const edit = fc.record({ at: fc.double({ min: 0, max: 1, noNaN: true }), remove: fc.nat(40), insert: fc.oneof(fc.constantFrom(...words), fc.string(), fc.constant('')) });
-    const mutated = fc.tuple(fc.constantFrom(sailLoft, hangers), fc.array(edit, { minLength: 1, maxLength: 5 })).map(([text, edits]) =>
-        edits.reduce((changed, { at, remove, insert }) => {
-            const start = Math.floor(at * changed.length);
-            return `${changed.slice(0, start)}${insert}${changed.slice(start + remove)}`;
-        }, text));
+    const changes = (text: string) => fc.array(edit, { minLength: 1, maxLength: 5 }).map(edits => edits.reduce((changed, { at, remove, insert }) => {
+        const start = Math.floor(at * changed.length);
+        return `${changed.slice(0, start)}${insert}${changed.slice(start + remove)}`;
+    }, text));
+    const mutated = fc.constantFrom(sailLoft, hangers).chain(changes);
 
     it('gives an evaluation that holds together', () => {
         fc.assert(fc.property(mutated, text => {
@@ -63,6 +63,24 @@ describe('any change of a sound text', () => {
                 expect(Number.isFinite(member.length.value) && member.length.value > 0).toBe(true);
                 member.supports.filter(support => support.kind === 'member').forEach(support => expect(names).toContain(support.on));
             }
+        }), { numRuns: 400 });
+    });
+
+    it('gives hangers and stages of sound members alone, and findings in the file that they are about', () => {
+        const changedPair = fc.tuple(changes(sailLoft), changes(hangers));
+        fc.assert(fc.property(changedPair, ([job, details]) => {
+            const { model, findings, broken } = evaluateText(job, 'job.padstone', path => (path === 'details/hangers.padstone' ? details : undefined));
+            const texts: Readonly<Record<string, string>> = { 'job.padstone': job, 'details/hangers.padstone': details };
+            const members = new Set(model.members.map(member => member.name));
+            const names = new Set([...members, ...model.hangers.map(hanger => hanger.name)]);
+            findings.flatMap(({ source, related, fix }) => [source, ...(related ?? []).map(place => place.source), ...(fix ? [fix.at] : [])])
+                .forEach(place => expect(place.end).toBeLessThanOrEqual(texts[place.file]!.length));
+            broken.forEach(member => expect(members).not.toContain(member.name));
+            model.hangers.flatMap(hanger => [hanger.carries, hanger.from]).forEach(name => expect(members).toContain(name));
+            model.stages.flatMap(stage => stage.steps).forEach(step => {
+                const used = step.kind === 'prop' ? [step.member] : step.kind === 'tighten' ? step.hangers : step.kind === 'release' ? [step.members].flat().filter(name => name !== 'all') : step.elements;
+                used.forEach(name => expect(names).toContain(name));
+            });
         }), { numRuns: 400 });
     });
 

@@ -122,6 +122,11 @@ describe('expressions', () => {
         ['1e3 mm', 1000], ['J1.length', 4000], ['J1.span', 3800], ['10 * J1.depth', 2000], ['J1.breadth * 20', 1500], ['north.thick * 3', 900], ['12 in', 304.8]
     ])('%s', (expression, value) => expect(lengthOf(expression)).toBeCloseTo(value, 9));
 
+    it('of leaves the depth is theirs, the breadth that of one', () => {
+        const leaves = 'member L { of C24 plies 3 of 63 x 225 mm length 3 m on north at 0 m bolts M12 every 400 mm }';
+        expect([lengthOf('10 * L.depth', leaves), lengthOf('10 * L.breadth', leaves)]).toEqual([2250, 630]);
+    });
+
     it('names may be letters that are units or signs', () =>
         expect(lengthOf('m + t + in + x + 2 * x', 'let m = 1 m\nlet t = 2 m\nlet in = 3 in\nlet x = 10 mm')).toBeCloseTo(1000 + 2000 + 76.2 + 30, 9));
 

@@ -42,6 +42,14 @@ describe('references', () => {
         expect(references(library).filter(reference => reference.$refText === 'at').map(reference => reference.ref?.$type)).toEqual(['Parameter', 'Parameter']);
     });
 
+    it('in a detail lead to its own values, and to other details', async () => {
+        const text = 'detail one (old: member, at: length) {\n  hanger carries old at at from old at 2 m { rods 1 M12 }\n}\ndetail two (old: member) {\n  let half = 1 m\n  use one left (old: old, at: half)\n}\n';
+        const document = open('/job/details/two.padstone', text);
+        await shared.workspace.DocumentBuilder.build([document]);
+        expect(references(document).filter(reference => reference.error !== undefined).map(reference => reference.$refText)).toEqual([]);
+        expect(references(document).find(reference => reference.$refText === 'half')!.ref).toMatchObject({ $type: 'Let' });
+    });
+
     it('go to the definition over the protocol', async () => {
         const position = loft.textDocument.positionAt(sailLoft.indexOf('on north') + 4);
         const links = await padstone.lsp.DefinitionProvider!.getDefinition(loft, { textDocument: { uri: loft.uri.toString() }, position });
@@ -53,6 +61,13 @@ describe('evaluation', () => {
     it('is one and the same for a text and for a document of the editor', () => {
         const { model, findings } = evaluate(loft, { file: 'sail-loft.padstone' });
         expect({ model, findings }).toEqual({ model: evaluateText(sailLoft, 'sail-loft.padstone').model, findings: [] });
+    });
+
+    it('reads included documents as it reads included texts', () => {
+        const include = (path: string) => (path === 'details/hangers.padstone' ? shared.workspace.LangiumDocuments.getDocument(URI.file('/job/details/hangers.padstone')) : undefined);
+        const inEditor = evaluate(loft, { file: 'sail-loft.padstone', include });
+        expect(inEditor).toEqual(evaluateText(sailLoft, 'sail-loft.padstone', file => (file === 'details/hangers.padstone' ? hangers : undefined)));
+        expect(inEditor.model.hangers).toHaveLength(2);
     });
 
     it('calls a document by its address unless told otherwise', () => expect(evaluate(loft).model.file).toBe('file:///job/sail-loft.padstone'));

@@ -61,7 +61,7 @@ const wrong: readonly Row[] = [
     ['stage a { ⟦release props⟧ }', 'no-prop', 'no prop stands in stage a'],
     ['stage a { prop J1 at 2 m }\nstage b { release ⟦J2⟧ }', 'no-prop', 'no prop stands under J2 in stage b'],
     ['stage a { prop J1 at 2 m }\nstage b { release props }\nstage c { ⟦release props⟧ }', 'no-prop', 'no prop stands in stage c'],
-    ['stage a { prop H2 at 1 m }\nstage b { prop J1 at ⟦4.5 m⟧ }', 'prop-outside', 'this prop is 500 mm past the end (4 m) of J1'],
+    ['stage a { prop J1 at ⟦4.5 m⟧ }\nstage b { release props }', 'prop-outside', 'this prop is 500 mm past the end (4 m) of J1'],
     ['stage a { prop J1 at ⟦-0.1 m⟧ }', 'prop-outside', 'this prop is 100 mm before the start of J1'],
     ['stage a { prop J1 at ⟦0.1 m⟧ }', 'duplicate-support', 'J1 has a support at this station already'],
     ['stage a { prop J1 at 2 m }\nstage b { prop J1 at ⟦2 m⟧ }', 'duplicate-support', 'J1 has a support at this station already'],
@@ -81,6 +81,9 @@ describe('stages that do not', () => {
             used.forEach(name => expect(names).toContain(name));
         });
     });
+
+    it.each(['stage a { prop J8 at 1 m }', 'stage a { prop J1 at 3 kN }', 'stage a { prop J1 at 9 m }'])('%s brings no second error about its release', stage =>
+        expect(evaluated(`${stage}\nstage b { release props }`).findings.filter(({ severity }) => severity === 'error')).toHaveLength(1));
 
     it('a prop under wood that is lost at the bottom: a warning, and never a pass', () => {
         const { findings, model } = evaluated('stage a { prop T at 1.5 m }');

@@ -92,8 +92,11 @@ function evaluateFiles(read: ReadFiles, reading: boolean): Evaluation {
     errors.flatMap(error => error.skipped).filter(word => ast.isMember(context.names.things.get(word)) && !reasons.has(word))
         .forEach(word => reasons.set(word, 'a line that could not be read names it'));
     const stages = root.declarations.filter(ast.isStage).filter(node => node.name).map(node => ({ node, ...attempt(context, () => evaluateStage(context, node)) }));
-    stages.filter(({ node, sound }) => !sound || unsound.has(node)).forEach(({ node }) => loseMembers(node, `stage ${node.name}, which names it, has an error`));
-    const { sound: inOrder } = attempt(context, () => checkPresence(context, stages.map(({ value: { stage, events } }) => ({ ...stage, events })), members, hangers, [...memberNodes, ...hangers].map(node => node.name)));
+    const unsoundStages = stages.filter(({ node, sound }) => !sound || unsound.has(node));
+    unsoundStages.forEach(({ node }) => loseMembers(node, `stage ${node.name}, which names it, has an error`));
+    const events = stages.map(({ value }) => ({ ...value.stage, events: value.events }));
+    const inOrder = unsoundStages.length > 0
+        || attempt(context, () => checkPresence(context, events, members, hangers, [...memberNodes, ...hangers].map(node => node.name))).sound;
     if (!inOrder) {
         stages.forEach(({ node }) => loseMembers(node, 'the stages have an error'));
     }

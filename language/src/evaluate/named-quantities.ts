@@ -58,7 +58,7 @@ export function quantityOf(thing: Named, name: string): Getter | undefined {
 
 function memberQuantity(member: ast.Member, name: string): Getter | undefined {
     const side = (index: number): Getter | undefined => {
-        const section = member.statements.find(ast.isSectionStatement);
+        const section = member.statements.find(statement => ast.isSectionStatement(statement) || ast.isPlies(statement) || ast.isFlitch(statement));
         return section?.size && (context => sizeSides(context, section.size!, 2)?.[index]);
     };
     switch (name) {

@@ -82,6 +82,7 @@ function prop({ context, members, props }: Site, event: Prop): void {
     const member = members.get(event.name);
     const at = event.at.value;
     const others = props.get(event.name) ?? [];
+    props.set(event.name, [...others, event]);
     if (member === undefined) {
         return;
     }
@@ -100,7 +101,6 @@ function prop({ context, members, props }: Site, event: Prop): void {
             { related: [{ message: 'the loss is here', source: loss.source }] });
         notComputed(context, 'prop under a loss', `${member.name}.prop at ${place}`, [member.name], event.source);
     }
-    props.set(event.name, [...others, event]);
 }
 
 /** At the end of a stage each thing that is there stands on, or hangs between, what is there. */
