@@ -2,13 +2,20 @@ import type { Finding, Model } from '../../../language/src/model.js';
 import { percentUp } from '../sheet/numbers.js';
 import type { CheckResult, Hazard, RequirementResult } from '../results.js';
 
-/** A check that fails is shown at its member's name. */
+/** A check that fails is shown at its member's name, or at its hanger; once, for the stage in which it is worst. */
 export function failingCheckFindings(checks: readonly CheckResult[], model: Model): Finding[] {
-    return checks.filter(check => !check.pass).map(check => ({
+    const worst = new Map<string, CheckResult>();
+    for (const check of checks) {
+        if (!check.pass && !(check.utilisation <= (worst.get(check.id)?.utilisation ?? -1))) {
+            worst.set(check.id, check);
+        }
+    }
+    return [...worst.values()].map(check => ({
         severity: 'error',
         code: 'check-fails',
-        message: `${check.id} ${percentUp(check.utilisation)}: ${check.clause}, ${check.combination}`,
-        source: model.members.find(member => member.name === check.subject)?.nameSource ?? check.source
+        message: `${check.id} ${percentUp(check.utilisation)}${check.stage === null ? '' : ` in stage ${check.stage}`}: ${check.clause}, ${check.combination}`,
+        source: model.members.find(member => member.name === check.subject)?.nameSource
+            ?? model.hangers.find(hanger => hanger.name === check.subject)?.usedAt ?? check.source
     }));
 }
 

@@ -1,10 +1,9 @@
 import type { Model } from '../../../language/src/model.js';
-import type { Parameters } from '../catalog/parameters.js';
 import { isGroup1, masonryStrength } from '../catalog/masonry.js';
 import type { MasonryBearing } from '../checks/check.js';
 
 /** What a bearing on this wall stands on; undefined where the file does not say what the wall is of. */
-export function masonryBearing(model: Model, wallName: string, _parameters: Parameters): MasonryBearing | undefined {
+export function masonryBearing(model: Model, wallName: string): MasonryBearing | undefined {
     const wall = model.walls.find(candidate => candidate.name === wallName);
     const material = model.materials.find(candidate => candidate.kind === 'masonry' && candidate.name === wall?.material);
     if (!wall?.thickness || material?.kind !== 'masonry') {

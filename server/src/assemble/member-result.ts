@@ -1,16 +1,15 @@
 import type { Load, Model } from '../../../language/src/model.js';
 import type { Deflection, DiagramPoint } from '../analysis/actions.js';
-import type { MemberContext } from '../checks/check.js';
 import { referenceLength } from '../checks/en1995/deflection.js';
-import type { Amount, AmountRange, CheckResult, LoadSketch, MemberResult } from '../results.js';
+import type { Amount, AmountRange, CheckResult, HangerSketch, LoadSketch, MemberResult } from '../results.js';
+import { kN, kNm, metres, mm } from './amounts.js';
+import type { SubjectContext } from './contexts.js';
+import { sectionResult } from './section-result.js';
+import { propsAt } from './stages.js';
 
-/** A member's results as the views show them; units kN, m, mm, kNm. */
-export function memberResult(context: MemberContext, checks: readonly CheckResult[], model: Model): MemberResult {
-    const { member, actions, strength } = context;
-    if (member.section.shape !== 'rectangle') {
-        throw new Error(`${member.name}: only a rectangular section has results`);
-    }
-    const { breadth, depth } = member.section;
+/** A member's results in one stage as the views show them; units kN, m, mm, kNm. */
+export function memberResult(context: SubjectContext, checks: readonly CheckResult[], model: Model): MemberResult {
+    const { member, actions } = context;
     const final = worst(actions.final);
     return {
         name: member.name,
@@ -18,25 +17,21 @@ export function memberResult(context: MemberContext, checks: readonly CheckResul
         kind: member.kind,
         slope: member.slope,
         stage: actions.stage,
-        shape: 'rectangle',
-        material: strength.name,
-        description: `${tidy(breadth.value)} × ${tidy(depth.value)} mm ${strength.name}`,
+        ...sectionResult(context),
         length: member.length.value,
-        breadth: breadth.value,
-        depth: depth.value,
         segments: actions.segments,
         spans: actions.spans,
         losses: member.losses,
         notches: member.notches,
         supportSketches: actions.supports.map(({ support, kind, at, bearing, tied, source }) => ({ name: support, kind, at, bearing, tied, source })),
-        loadSketches: model.loads.filter(load => load.member === member.name).map(loadSketch),
-        hangerSketches: [],
-        propSketches: [],
+        loadSketches: context.loads.map(loadSketch),
+        hangerSketches: hangerSketches(context),
+        propSketches: propsAt(model, member.name, actions.stage),
         crossingSketches: actions.crossings.map(({ support, at, bearing, source }) => ({ name: support, at, bearing, source })),
         weight: kN(actions.weight),
         reactions: actions.supports.map(({ support, at, design }) => ({ support, at: metres(at), min: kN(design.min), max: kN(design.max) })),
-        moment: range(actions.diagrams.M, 1e-6, 'kNm'),
-        shear: range(actions.diagrams.V, 1e-3, 'kN'),
+        moment: range(actions.diagrams.M, kNm),
+        shear: range(actions.diagrams.V, kN),
         deflection: {
             instant: mm(worst(actions.instant)?.value ?? 0),
             final: mm(final?.value ?? 0),
@@ -44,9 +39,21 @@ export function memberResult(context: MemberContext, checks: readonly CheckResul
             ratio: final && final.value !== 0 ? referenceLength(final.span) / Math.abs(final.value) : Infinity
         },
         diagrams: actions.diagrams,
-        worst: checks.reduce<CheckResult | undefined>((most, check) => most && !(check.utilisation > most.utilisation) ? most : check, undefined)?.id ?? '',
+        worst: worstCheck(checks),
         source: member.source,
         nameSource: member.nameSource
+    };
+}
+
+/** The id of the check that uses most; empty where there is none. */
+export function worstCheck(checks: readonly CheckResult[]): string {
+    return checks.reduce<CheckResult | undefined>((most, check) => most && !(check.utilisation > most.utilisation) ? most : check, undefined)?.id ?? '';
+}
+
+export function range(points: readonly DiagramPoint[], amount: (value: number) => Amount): AmountRange {
+    return {
+        min: amount(points.reduce((least, point) => Math.min(least, point.min), 0)),
+        max: amount(points.reduce((most, point) => Math.max(most, point.max), 0))
     };
 }
 
@@ -62,14 +69,9 @@ function loadSketch(load: Load): LoadSketch {
     return { name, action, point, line, source };
 }
 
-function range(points: readonly DiagramPoint[], factor: number, unit: string): AmountRange {
-    return {
-        min: { value: factor * points.reduce((least, point) => Math.min(least, point.min), 0), unit },
-        max: { value: factor * points.reduce((most, point) => Math.max(most, point.max), 0), unit }
-    };
+function hangerSketches({ member, hangers }: SubjectContext): HangerSketch[] {
+    return hangers.flatMap(({ name, carries, carriesAt, from, fromAt, source, usedAt }) => [
+        ...(carries === member.name ? [{ name, at: carriesAt.value, other: from, above: true, source: usedAt ?? source }] : []),
+        ...(from === member.name ? [{ name, at: fromAt.value, other: carries, above: false, source: usedAt ?? source }] : [])
+    ]);
 }
-
-const kN = (newtons: number): Amount => ({ value: newtons / 1000, unit: 'kN' });
-const mm = (value: number): Amount => ({ value, unit: 'mm' });
-const metres = (value: number): Amount => ({ value: value / 1000, unit: 'm' });
-const tidy = (value: number): string => String(Number(value.toFixed(1)));

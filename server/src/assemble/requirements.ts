@@ -31,13 +31,13 @@ function evaluateRequirement(requirement: Requirement, checks: readonly CheckRes
     return { text, requirement, source, holds, left: amount(left), right: amount(right) };
 }
 
-/** A subject without a check is the worst of its checks. A deflection is in mm where it is compared with a length, else a utilisation. */
+/** Over all stages. A subject without a check is the worst of its checks. A deflection is in mm where it is compared with a length, else a utilisation. */
 function resultOf(
     subject: string, check: string | undefined, wantsLength: boolean, checks: readonly CheckResult[], members: readonly MemberResult[]
 ): Quantity | undefined {
-    const member = members.find(candidate => candidate.name === subject);
-    if (wantsLength && member && (check === 'instant' || check === 'final')) {
-        return { value: Math.abs(member.deflection[check].value), dimension: length };
+    const stages = members.filter(candidate => candidate.name === subject);
+    if (wantsLength && stages.length > 0 && (check === 'instant' || check === 'final')) {
+        return { value: Math.max(...stages.map(({ deflection }) => Math.abs(deflection[check].value))), dimension: length };
     }
     const own = checks.filter(candidate => candidate.subject === subject && (check === undefined || candidate.check === check));
     return own.length === 0 ? undefined : { value: Math.max(...own.map(candidate => candidate.utilisation)), dimension: ratio };

@@ -1,4 +1,4 @@
-import type { Member, Model } from '../../../language/src/model.js';
+import type { Model, SourceRef } from '../../../language/src/model.js';
 import type { RequirementResult, Unchecked } from '../results.js';
 
 /** What lies beyond every calculation of this version, said on each sheet. */
@@ -9,15 +9,29 @@ const beyond = [
     'the foundations and the walls away from the bearings'
 ];
 
+/** Something that a check could not do, and of what. */
+export interface Lacking {
+    readonly subject: string;
+    readonly members: readonly string[];
+    readonly text: string;
+    readonly source: SourceRef;
+}
+
 /** Everything that was not checked, the entries that forbid a pass first. */
 export function unchecked(
-    model: Model, lacking: readonly { readonly member: Member; readonly text: string }[], requirements: readonly RequirementResult[]
+    model: Model, lacking: readonly Lacking[], requirements: readonly RequirementResult[]
 ): Unchecked[] {
     return [
         ...model.notComputed.map(item => ({ text: `${item.what}: ${item.why}`, blocking: true, members: item.members, source: item.source })),
-        ...lacking.map(({ member, text }) => ({ text: `${member.name}: ${text}`, blocking: true, members: [member.name], source: member.nameSource })),
+        ...lackingOnce(lacking),
         ...requirements.filter(requirement => requirement.holds === undefined)
             .map(requirement => ({ text: `require ${requirement.text}`, blocking: true, source: requirement.source })),
         ...beyond.map(text => ({ text, blocking: false }))
     ];
+}
+
+/** What lacks in several stages is said once. */
+function lackingOnce(lacking: readonly Lacking[]): Unchecked[] {
+    const said = new Map(lacking.map(({ subject, members, text, source }) => [`${subject}: ${text}`, { members, source }]));
+    return [...said].map(([text, { members, source }]) => ({ text, blocking: true, members, source }));
 }

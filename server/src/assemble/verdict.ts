@@ -14,7 +14,7 @@ interface Grounds {
  * What fails is said before what is missing, since more information cannot mend it.
  */
 export function judge(grounds: Grounds): { verdict: Verdict; verdictReason: string } {
-    const failing = grounds.checks.filter(check => !check.pass).map(check => check.id);
+    const failing = [...new Set(grounds.checks.filter(check => !check.pass).map(check => check.id))];
     const broken = grounds.requirements.filter(requirement => requirement.holds === false).map(requirement => `require ${requirement.text}`);
     if (failing.length + broken.length > 0) {
         return { verdict: 'fail', verdictReason: `${list([...failing, ...broken])} ${failing.length + broken.length === 1 ? 'does' : 'do'} not hold` };
