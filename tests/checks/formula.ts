@@ -23,7 +23,7 @@ function sum(row: Row): number {
         total += product.length > 0 ? sign * multiplied(product) : 0;
         product = [];
     };
-    for (const atom of row) {
+    for (const atom of row.filter(({ kind }) => kind !== 'space')) {
         if (atom.kind === 'operator' && (atom.tex === '+' || atom.tex === '-')) {
             add();
             sign = atom.tex === '+' ? 1 : -1;
@@ -53,7 +53,7 @@ function multiplied(atoms: readonly Atom[]): number {
 
 function parts(row: Row): Row[] {
     return row.reduce<Atom[][]>((lists, atom) => {
-        if (atom.kind === 'operator' && atom.tex === ',') {
+        if (atom.kind === 'operator' && (atom.tex === ',' || atom.tex === ';')) {
             return [...lists, []];
         }
         lists.at(-1)?.push(atom);
@@ -66,8 +66,8 @@ function valueOf(atom: Atom): number {
         case 'number': return Number(atom.text);
         case 'value': return inBase(atom.amount);
         case 'fraction': return sum(atom.over) / sum(atom.under);
-        case 'root': return Math.sqrt(sum(atom.of));
-        case 'group': return sum(atom.items);
+        case 'root': return sum(atom.of) ** (1 / (atom.degree ? sum(atom.degree) : 2));
+        case 'group': return atom.open === '|' ? Math.abs(sum(atom.items)) : sum(atom.items);
         case 'scripts':
             if (atom.sup && !atom.sub) {
                 return valueOf(atom.base) ** sum(atom.sup);

@@ -1,28 +1,14 @@
-/** What a section is to the elements of the analysis: stiffness at first and in the end, and mass. */
-import type { FlitchSection, PliesSection, RectangularSection } from '../../../language/src/model.js';
+/** What sections of steel, or of timber and steel, are to the analysis: stiffness at first and in the end, and mass. N, mm. */
+import type { FlitchSection } from '../../../language/src/model.js';
+import type { SectionStiffness, WholeSection } from '../analysis/elastic.js';
 import { flitchShares } from '../analysis/flitch.js';
 import { modulusAfter } from '../analysis/layered.js';
 import { isProblem, type Problem } from '../analysis/problem.js';
 import type { SteelSection } from './section-geometry.js';
 import type { SteelStrength } from './steel.js';
 
-/** N, mm; of one leaf where the section is of leaves. */
-export interface ElementStiffness {
-    /** Along, N. */
-    readonly EA: number;
-    /** Bending about the strong axis, N mm². */
-    readonly EI: number;
-    /** Shear, N, on the shear area. */
-    readonly GA: number;
-}
-
-export interface MemberElement {
-    readonly instant: ElementStiffness;
-    /** After creep: E and G of timber over 1 + k_def, EN 1995-1-1 2.3.2.2. */
-    readonly final: ElementStiffness;
-    /** kg/mm, of one leaf where the section is of leaves. */
-    readonly mass: number;
-}
+/** A section without its outer sizes. */
+export type MemberElement = Omit<WholeSection, 'breadth' | 'depth'>;
 
 /** Mean values, MPa and kg/m³. */
 export interface TimberModuli {
@@ -35,13 +21,6 @@ export interface TimberModuli {
 /** Shear area of a rectangle over its area: Timoshenko, from memory. */
 export const rectangleShear = 5 / 6;
 const cubicMillimetres = 1e-9;
-
-/** One rectangle of timber: a whole section, or one leaf of `plies`. */
-export function timberElement({ breadth, depth }: RectangularSection | PliesSection, timber: TimberModuli): MemberElement {
-    const [b, h] = [breadth.value, depth.value];
-    const at = (E: number, G: number): ElementStiffness => ({ EA: E * b * h, EI: E * b * h ** 3 / 12, GA: G * rectangleShear * b * h });
-    return bothStates(timber, at, timber.density * cubicMillimetres * b * h);
-}
 
 export function rolledElement(section: SteelSection, { E, G }: SteelStrength): MemberElement {
     const stiffness = { EA: E * section.A, EI: E * section.Iy, GA: G * section.Avz };
@@ -56,7 +35,7 @@ export function flitchElement(section: FlitchSection, timber: TimberModuli, stee
         return bad;
     }
     const areas = { timber: section.leaves * section.breadth.value * section.depth.value, steel: section.plates * section.thickness.value * section.plateDepth.value };
-    const at = (E: number, G: number): ElementStiffness => {
+    const at = (E: number, G: number): SectionStiffness => {
         const shares = sharesAt(E);
         return {
             EA: E * areas.timber + steel.E * areas.steel,
@@ -64,7 +43,11 @@ export function flitchElement(section: FlitchSection, timber: TimberModuli, stee
             GA: rectangleShear * (G * areas.timber + steel.G * areas.steel)
         };
     };
-    return bothStates(timber, at, timber.density * cubicMillimetres * areas.timber + steel.density * areas.steel);
+    return {
+        instant: at(timber.E, timber.G),
+        final: at(modulusAfter(timber.E, timber.kdef), modulusAfter(timber.G, timber.kdef)),
+        mass: timber.density * cubicMillimetres * areas.timber + steel.density * areas.steel
+    };
 }
 
 /** The leaves and the plates of a flitch beam, plates on edge at mid depth. */
@@ -73,8 +56,4 @@ export function flitchParts({ leaves, breadth, depth, plates, thickness, plateDe
         timber: { count: leaves, b: breadth.value, h: depth.value, E: timberE },
         steel: { count: plates, b: thickness.value, h: plateDepth.value, E: steelE }
     };
-}
-
-function bothStates({ E, G, kdef }: TimberModuli, at: (E: number, G: number) => ElementStiffness, mass: number): MemberElement {
-    return { instant: at(E, G), final: at(modulusAfter(E, kdef), modulusAfter(G, kdef)), mass };
 }

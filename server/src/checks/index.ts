@@ -21,6 +21,11 @@ import { steelShear } from './en1993/member/shear.js';
 import { steelSplice } from './en1993/member/splice.js';
 import { steelStability } from './en1993/member/stability.js';
 import { steelWeb } from './en1993/member/web.js';
+import { edge } from './hanger/edge.js';
+import { grain } from './hanger/grain.js';
+import { plates } from './hanger/plates.js';
+import { rods } from './hanger/rods.js';
+import { washers } from './hanger/washers.js';
 import { masonry } from './en1996/masonry.js';
 
 /** Every check of a timber member, in the order that a sheet shows them. What does not concern a member has no outcome there. */
@@ -35,7 +40,7 @@ export const steelChecks: readonly SteelMemberCheck[] = [
 ];
 
 /** Every check of a hanger. */
-export const hangerChecks: readonly HangerCheck[] = [];
+export const hangerChecks: readonly HangerCheck[] = [rods, plates, washers, grain, edge];
 
 /** The checks of a member: by whether it is of steel. */
 export function checksOf<C extends MemberContext | SteelMemberContext>(context: C): readonly Check<C>[] {

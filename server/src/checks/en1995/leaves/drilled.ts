@@ -1,8 +1,8 @@
 /** Table 8.4 against the real pattern: every piece of every leaf, butts being ends like any other. */
 import type { MemberContext } from '../../check.js';
 import type { Answer } from '../../judged.js';
-import { mm, quotient, step } from '../../steps.js';
-import { isProblem, type Verdict } from '../../verdict.js';
+import { distanceVerdict } from '../../shortfall.js';
+import { isProblem } from '../../verdict.js';
 import { distances, distancesClause, type DistanceFinding } from '../fasteners/distances.js';
 import type { Piece } from '../fasteners/drilled-pattern.js';
 import { magnitude } from '../fasteners/force.js';
@@ -31,7 +31,7 @@ export function distanceAnswers(context: MemberContext, bolts: readonly ThroughB
 /** A bolt in the very end of a piece holds neither side. */
 function atEnds(bolts: readonly ThroughBolt[], { from, to, leaf }: DrilledPiece): readonly Answer[] {
     return bolts.filter(({ x }) => x === from || x === to).flatMap(bolt => bolt.cases.slice(0, 1).map(({ combination }) => ({
-        said: shortfall({ rule: 'a3,c', required: unloadedEnd(bolt.d, 0), provided: 0 }, `${bolt.name}, in the end of a piece`),
+        said: distanceVerdict({ rule: 'a3,c', required: unloadedEnd(bolt.d, 0), provided: 0, what: `${bolt.name}, in the end of a piece`, clause: distancesClause }),
         where: { combination, at: bolt.x, ...leaf === undefined ? {} : { leaf } }
     })));
 }
@@ -53,7 +53,7 @@ function within(context: MemberContext, all: readonly ThroughBolt[], piece: Dril
     return found.filter(({ ok }) => !ok).map(finding => {
         const bolt = bolts[finding.bolt]!;
         const worst = bolt.cases.reduce((a, b) => magnitude(forceOnLeaf(b.forces, part)) > magnitude(forceOnLeaf(a.forces, part)) ? b : a);
-        return { said: shortfall(finding, `${bolt.name}, ${towards(finding, bolts, context, piece)}`), where: { combination: worst.combination, at: bolt.x, ...ofLeaf } };
+        return { said: distanceVerdict({ ...finding, what: `${bolt.name}, ${towards(finding, bolts, context, piece)}`, clause: distancesClause }), where: { combination: worst.combination, at: bolt.x, ...ofLeaf } };
     });
 }
 
@@ -71,14 +71,4 @@ function edgesOf({ actions, member }: MemberContext, { leaf, from: start, to: en
 function towards({ towards: to }: DistanceFinding, bolts: readonly ThroughBolt[], { member }: MemberContext, { from, to: end }: DrilledPiece): string {
     const endName = (x: number): string => x > 0 && x < member.length.value ? `the butt at ${(x / 1000).toFixed(2)} m` : 'the end of the member';
     return typeof to === 'object' ? `to ${bolts[to.bolt]!.name}` : to === 'start' ? `to ${endName(from)}` : to === 'end' ? `to ${endName(end)}` : `to the ${to} edge`;
-}
-
-function shortfall({ rule, required, provided }: Pick<DistanceFinding, 'rule' | 'required' | 'provided'>, what: string): Verdict {
-    const utilisation = quotient(required, provided);
-    return {
-        utilisation, demand: mm(required), capacity: mm(provided), clause: distancesClause,
-        explain: () => [step('\\eta', '\\frac{a_{req}}{a_{prov}}', [
-            ['a_{req}', required, 'mm', `a_${rule}, Table 8.4`], ['a_{prov}', provided, 'mm', what]
-        ], { value: utilisation, unit: '' }, { clause: distancesClause, note: `${what}: ${provided.toFixed(0)} mm, at least ${Math.ceil(required - 1e-6)} mm` })]
-    };
 }

@@ -81,6 +81,11 @@ export function timberLeaf({ rho_k, softwood }: TimberStrength, thickness: numbe
     return { kind: 'timber', thickness, rho_k, wood: softwood ? 'softwood' : 'hardwood', grain: 0 };
 }
 
-export function connectionFactors({ strength, job, parameters }: MemberContext, { duration }: Combination): DesignFactors {
+export function connectionFactors(context: MemberContext, { duration }: Combination): DesignFactors {
+    return timberFactors(context, duration);
+}
+
+/** Of a connection in this member's timber. */
+export function timberFactors({ strength, job, parameters }: MemberContext, duration: Combination['duration']): DesignFactors {
     return { kmod: parameters.kmod(strength.product, job.serviceClass, duration), gammaM: parameters.gammaM('connection') };
 }
