@@ -3,6 +3,7 @@
  *
  * - A level beam is held along the horizontal at its first support only, so that no arching arises (`pinned` and `fixed`
  *   say otherwise), one of leaves there by one leaf: the others hang on their bolts. A sloping one by every leaf that bears.
+ * - What only hangs is held along the horizontal where it first hangs.
  * - A run of a leaf without bolts is held along the grain at one point, so that it cannot drift.
  * - A post stands on its lowest support, is held sideways at every support, and at its head by the member that rests there.
  */
@@ -18,7 +19,7 @@ export interface Holding {
 }
 
 export function holdingOf(mesh: PieceMesh, links: readonly Link[]): Holding {
-    const { piece: { member, bearers }, supportPlaces, bearerPlaces } = mesh;
+    const { piece: { member, bearers }, supportPlaces, bearerPlaces, levelPlaces } = mesh;
     const held = new Set<number>();
     const post = member.kind === 'post';
     const pinned = member.supports.some((support) => !isBearing(support));
@@ -36,14 +37,15 @@ export function holdingOf(mesh: PieceMesh, links: readonly Link[]): Holding {
         const bears = whole && member.supports.some((other, j) => supportPlaces[j] === place && isBearing(other));
         if (kind === 'wall' || (whole && !bears)) for (const { v } of nodes) held.add(v);
     });
+    if (supportPlaces.length === 0 && levelPlaces.length > 0) for (const { u } of nodesAt(mesh, Math.min(...levelPlaces)).slice(0, 1)) held.add(u);
     for (const dof of drifting(mesh, links, held)) held.add(dof);
     const heads = post ? bearers.flatMap(({ piece }, i) => nodesAt(mesh, bearerPlaces[i]!).map(({ u }) => ({ dof: u, by: piece }))) : [];
     return { dofs: [...held], heads };
 }
 
 /** One point of each part of a member of leaves that neither a support nor a bolt holds along the grain. */
-function drifting({ strands, piece: { member } }: PieceMesh, links: readonly Link[], held: ReadonlySet<number>): number[] {
-    if (strands.length === 1 || member.supports.length === 0) return [];
+function drifting({ strands }: PieceMesh, links: readonly Link[], held: ReadonlySet<number>): number[] {
+    if (strands.length === 1 || held.size === 0) return [];
     const nodes = new Map(strands.flatMap((strand) => strand.nodes.filter(({ loose }) => !loose).map((node): [number, Node] => [node.id, node])));
     const lead = new Map([...nodes.keys()].map((id) => [id, id]));
     const root = (id: number): number => (lead.get(id) === id ? id : root(lead.get(id)!));

@@ -1,6 +1,6 @@
 /** What hangers and props carry in a stage. */
 import type { HangerActions, PropActions } from './actions.js';
-import { combiner, ultimateRules } from './combinations.js';
+import { combiner, ultimateRules, type Relevant } from './combinations.js';
 import type { SolvedStage } from './member-actions.js';
 import { cleaned, forceStates } from './reactions.js';
 import type { UnitSolution } from './unit-solutions.js';
@@ -25,7 +25,7 @@ export function propActions(stage: SolvedStage): PropActions[] {
 
 function statesOf({ units: { cases }, ultimate, parameters, equation }: SolvedStage, force: (solution: UnitSolution) => number): ReturnType<typeof forceStates> {
     const unit = ultimate.map(({ solved: { solutions, scales }, crept }) => ({ units: cleaned(solutions.ofCases.map(force), scales), crept }));
-    const relevant = ({ id }: { readonly id: number }): boolean => unit.some(({ units }) => units[id] !== 0);
+    const relevant: Relevant = ({ id, permanent }) => permanent || unit.some(({ units }) => units[id] !== 0);
     const forces = unit.map(({ units, crept }) => ({ units, combine: combiner(cases, relevant, crept) }));
     return forceStates(cases, forces, ultimateRules(cases, relevant, parameters, equation));
 }
