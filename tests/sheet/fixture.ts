@@ -173,4 +173,4 @@ export const results: Results = {
     ]
 };
 
-export const meta = { sourceHash: '3f9a1c77d2e04b55', version: '0.1.0', date: '2 March 2026' };
+export const meta = { sourceHash: '3f9a1c77d2e04b55', version: '0.1.0', date: '2 March 2026', included: [] };

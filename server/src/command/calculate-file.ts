@@ -1,54 +1,63 @@
-import { readFile, stat } from 'node:fs/promises';
+import { readFileSync, statSync } from 'node:fs';
 import { evaluateText } from '../../../language/src/index.js';
 import { compute } from '../compute.js';
 import { noResults } from '../no-results.js';
 import type { Results } from '../results.js';
+import type { Source } from '../sheet-meta.js';
 import { internalErrorCode } from './exit-code.js';
 
 export interface Calculated {
     readonly results: Results;
-    /** As it stands in the file; undefined where it could not be read. */
-    readonly text?: string;
+    /** What was read, as it stands in the files: the calculation first; empty where it could not be read. */
+    readonly sources: readonly Source[];
 }
 
-/** Reads and computes one file. What goes wrong with it is in the results: one bad file never hides the others. */
-export async function calculateFile(file: string): Promise<Calculated> {
-    const read = await readText(file);
-    if ('code' in read) {
-        return { results: noResults(file, read.code, read.message) };
+/** Reads and computes one file with those that it includes. What goes wrong is in the results: one bad file never hides the others. */
+export function calculateFile(file: string): Calculated {
+    const read = readText(file);
+    if (typeof read !== 'string') {
+        return { results: noResults(file, read.code === 'no-file' ? 'cannot-read' : read.code, read.message), sources: [] };
     }
-    const { text } = read;
+    const sources = [{ file, text: read }];
+    const include = (included: string): string | { readonly refused: string } | undefined => {
+        const found = readText(included);
+        if (typeof found !== 'string') {
+            return found.code === 'no-file' ? undefined : { refused: found.message };
+        }
+        sources.push({ file: included, text: found });
+        return found;
+    };
     try {
-        return { results: compute(evaluateText(text.replace(/^\uFEFF/, ''), file)), text };
+        return { results: compute(evaluateText(read.replace(/^\uFEFF/, ''), file, include)), sources };
     } catch (error) {
-        return { results: noResults(file, internalErrorCode, `Padstone itself failed on this file, which is a defect of Padstone: ${describe(error)}`) };
+        return { results: noResults(file, internalErrorCode, `Padstone itself failed on this file, which is a defect of Padstone: ${describe(error)}`), sources };
     }
 }
 
 /** Bytes. The language sets its own bound on characters; a film that is given by mistake need not be loaded to be refused. */
 const largestFile = 10_000_000;
 
-async function readText(file: string): Promise<{ readonly text: string } | { readonly code: string; readonly message: string }> {
+interface Unreadable {
+    readonly code: 'cannot-read' | 'too-long' | 'no-file';
+    readonly message: string;
+}
+
+function readText(file: string): string | Unreadable {
     try {
-        const about = await stat(file);
+        const about = statSync(file);
         if (about.isDirectory()) {
             return { code: 'cannot-read', message: 'is a folder, not a file' };
         }
         if (about.size > largestFile) {
             return { code: 'too-long', message: `the file has ${(about.size / 1e6).toFixed(1)} MB, at most ${largestFile / 1e6} MB are read` };
         }
-        return { text: await readFile(file, 'utf8') };
+        return readFileSync(file, 'utf8');
     } catch (error) {
-        return { code: 'cannot-read', message: reasons[(error as NodeJS.ErrnoException).code ?? ''] ?? `cannot be read: ${describe(error)}` };
+        const { code } = error as NodeJS.ErrnoException;
+        return code === 'ENOENT' || code === 'ENOTDIR' ? { code: 'no-file', message: 'there is no such file' }
+            : { code: 'cannot-read', message: code === 'EACCES' || code === 'EPERM' ? 'may not be read: permission denied' : `cannot be read: ${describe(error)}` };
     }
 }
-
-const reasons: Readonly<Record<string, string>> = {
-    ENOENT: 'there is no such file',
-    ENOTDIR: 'there is no such file',
-    EACCES: 'may not be read: permission denied',
-    EPERM: 'may not be read: permission denied'
-};
 
 export function describe(error: unknown): string {
     return error instanceof Error ? error.message : String(error);

@@ -10,11 +10,8 @@ export function addCheck(program: Command, page: Page): void {
         .argument('<file...>', 'calculations, usually ending in .padstone')
         .addOption(new Option('-f, --format <format>', 'how to print').choices(Object.keys(formats)).default('text'))
         .addHelpText('after', exitCodeHelp)
-        .action(async (files: string[], options: { format: string }) => {
-            const results = [];
-            for (const file of files) {
-                results.push((await calculateFile(file)).results);
-            }
+        .action((files: string[], options: { format: string }) => {
+            const results = files.map(file => calculateFile(file).results);
             process.stdout.write(formats[options.format]!(results, page));
             process.exitCode = Math.max(...results.map(exitCodeOf));
         });

@@ -25,16 +25,16 @@ async function writeSheet(file: string, output: string, page: Page): Promise<num
         process.stderr.write(`padstone: ${output} is a calculation: the sheet is not written over it\n`);
         return exitCode.notUnderstood;
     }
-    const { results, text } = await calculateFile(file);
+    const { results, sources } = calculateFile(file);
     if (!results.understood) {
         process.stderr.write(`${findingLines(results, page)}\n`);
     }
-    if (text === undefined) {
+    if (sources.length === 0) {
         process.stderr.write(`padstone: there is no sheet of ${file}\n`);
         return exitCodeOf(results);
     }
     try {
-        await writeFile(output, renderSheet(results, await sheetMeta(text, new Date())));
+        await writeFile(output, renderSheet(results, await sheetMeta(sources, new Date())));
     } catch (error) {
         process.stderr.write(`padstone: ${output} could not be written: ${describe(error)}\n`);
         return exitCode.programFailed;

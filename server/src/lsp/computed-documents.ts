@@ -1,12 +1,15 @@
 import { UriUtils, type URI } from 'langium';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Results } from '../results.js';
+import type { Source } from '../sheet-meta.js';
 
 /** Results of one version of one open document. */
 export interface Computed {
     /** The text that was computed: it does not change while the reader types on. */
     readonly text: TextDocument;
     readonly results: Results;
+    /** All texts that were computed: this one first, then what it includes. */
+    readonly sources: readonly Source[];
     /** The first thing that does not parse; what is computed then is only what is left of the text. */
     readonly syntaxError?: string;
 }

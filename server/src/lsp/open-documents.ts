@@ -1,28 +1,50 @@
 import { URI, UriUtils } from 'langium';
 import { DefaultDocumentUpdateHandler, type LangiumSharedServices } from 'langium/lsp';
-import type { TextDocumentChangeEvent } from 'vscode-languageserver';
+import type { DidChangeWatchedFilesParams, FileSystemWatcher, TextDocumentChangeEvent } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { BuildScheduler } from './build-scheduler.js';
+import type { IncludedFiles } from './included-files.js';
 
-/** Only what is open in the editor is built: a job is one file, and what it includes is not read by this version. */
+/** Only what is open in the editor is built: again when its text changes, and when a file that it includes does. */
 export class OpenDocumentsHandler extends DefaultDocumentUpdateHandler {
-    constructor(services: LangiumSharedServices, private readonly scheduler: BuildScheduler) {
+    /** Whether the editor tells what changes on the disk. */
+    private watches = false;
+
+    constructor(services: LangiumSharedServices, private readonly scheduler: BuildScheduler, private readonly included: IncludedFiles) {
         super(services);
+        services.lsp.LanguageServer.onInitialize(({ capabilities }) => {
+            this.watches = capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
+        });
     }
 
     override didChangeContent({ document }: TextDocumentChangeEvent<TextDocument>): void {
+        if (!this.watches) {
+            this.included.allChanged();
+        }
         this.scheduler.change(UriUtils.normalize(document.uri));
+        this.buildWhatIncludes(document.uri);
     }
 
     didCloseDocument({ document }: TextDocumentChangeEvent<TextDocument>): void {
         this.scheduler.forget(UriUtils.normalize(document.uri));
+        this.included.closed(document.uri);
         this.fireDocumentUpdate([], [URI.parse(document.uri)]);
+        this.buildWhatIncludes(document.uri);
     }
 
-    override didChangeWatchedFiles(): void { }
+    override didChangeWatchedFiles({ changes }: DidChangeWatchedFilesParams): void {
+        for (const { uri } of changes) {
+            this.included.changed(uri);
+            this.buildWhatIncludes(uri);
+        }
+    }
 
-    protected override getWatchers(): [] {
-        return [];
+    protected override getWatchers(): FileSystemWatcher[] {
+        return [{ globPattern: '**/*.padstone' }];
+    }
+
+    private buildWhatIncludes(uri: string): void {
+        this.included.whatIncludes(uri).forEach(document => this.scheduler.change(document));
     }
 }
 

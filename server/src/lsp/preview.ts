@@ -21,7 +21,7 @@ export function addPreviewHandlers(connection: Connection, shared: LangiumShared
     connection.onRequest(sheetRequest, async ({ uri }: SheetParams, cancellation: CancellationToken): Promise<Sheet | null> => {
         await builder.waitUntil(DocumentState.Validated, URI.parse(uri), cancellation);
         const newest = computed.get(uri);
-        return newest ? { html: renderSheet(newest.results, await sheetMeta(newest.text.getText(), new Date())) } : null;
+        return newest ? { html: renderSheet(newest.results, await sheetMeta(newest.sources, new Date())) } : null;
     });
 }
 

@@ -9,6 +9,12 @@ import type { ComputedDocuments } from './computed-documents.js';
 /** Sends what a build found, with the version of the text that it was built from. */
 export function publishResults(connection: Connection, shared: LangiumSharedServices, computed: ComputedDocuments): void {
     const builder = shared.workspace.DocumentBuilder;
+    /** Versions of the texts whose results were sent last. */
+    const published = new Map<string, number>();
+    let refreshes = false;
+    shared.lsp.LanguageServer.onInitialize(({ capabilities }) => {
+        refreshes = capabilities.workspace?.inlayHint?.refreshSupport === true;
+    });
     builder.onDocumentPhase(DocumentState.Validated, async document => {
         const found = computed.get(document.uri);
         if (!found) {
@@ -18,10 +24,16 @@ export function publishResults(connection: Connection, shared: LangiumSharedServ
         await connection.sendDiagnostics({ uri, version, diagnostics: document.diagnostics ?? [] });
         const notice: ResultsNotice = { uri, version, verdict: found.results.verdict, summary: summaryOf(found.results) };
         await connection.sendNotification(resultsNotification, notice);
+        // The text is the same and what it includes is not: the editor has no cause of its own to ask again.
+        if (refreshes && published.get(uri) === version) {
+            await connection.languages.inlayHint.refresh();
+        }
+        published.set(uri, version);
     });
     builder.onUpdate(async (_changed, deleted) => {
         for (const uri of deleted) {
             computed.delete(uri);
+            published.delete(uri.toString());
             await connection.sendDiagnostics({ uri: uri.toString(), diagnostics: [] });
         }
     });

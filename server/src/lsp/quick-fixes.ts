@@ -14,7 +14,7 @@ export class QuickFixes implements CodeActionProvider {
             return [];
         }
         const { text, results } = computed;
-        return results.findings.flatMap(finding => finding.fix && touches(range, rangeOf(finding.source, text)) ? [{
+        return results.findings.flatMap(finding => finding.fix && finding.fix.at.file === results.file && finding.source.file === results.file && touches(range, rangeOf(finding.source, text)) ? [{
             title: finding.fix.title,
             kind: CodeActionKind.QuickFix,
             diagnostics: [diagnosticOf(finding, text)],

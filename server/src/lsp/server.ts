@@ -12,6 +12,7 @@ import { createPadstoneServices } from '../../../language/src/index.js';
 import { BuildScheduler } from './build-scheduler.js';
 import { ComputedDocuments } from './computed-documents.js';
 import { ResultHovers } from './hover/index.js';
+import { IncludedFiles } from './included-files.js';
 import { ResultHints } from './inlay-hints.js';
 import { PadstoneLanguageServer } from './language-server.js';
 import { LateCompletion } from './late-completion.js';
@@ -32,17 +33,18 @@ export function startServer(connection: Connection, files: Files): void {
         uris => buildDocuments(shared, uris),
         () => shared.workspace.WorkspaceLock.cancelWrite()
     );
-    const { shared } = createPadstoneServices({ connection, ...files }, languageModule(computed), sharedModule(scheduler));
+    const included: IncludedFiles = new IncludedFiles(() => shared);
+    const { shared } = createPadstoneServices({ connection, ...files }, languageModule(computed, included), sharedModule(scheduler, included));
     publishResults(connection, shared, computed);
     addHandlers(connection, shared, computed);
     connection.listen();
 }
 
 /** What the server knows about one document. */
-function languageModule(computed: ComputedDocuments): Module<LangiumServices, PartialLangiumServices> {
+function languageModule(computed: ComputedDocuments, included: IncludedFiles): Module<LangiumServices, PartialLangiumServices> {
     return {
         validation: {
-            DocumentValidator: services => new ResultsValidator(computed, services.shared.workspace.TextDocuments)
+            DocumentValidator: services => new ResultsValidator(computed, services.shared.workspace.TextDocuments, included)
         },
         lsp: {
             InlayHintProvider: () => new ResultHints(computed),
@@ -54,10 +56,10 @@ function languageModule(computed: ComputedDocuments): Module<LangiumServices, Pa
 }
 
 /** When documents are built, and from what. */
-function sharedModule(scheduler: BuildScheduler): Module<LangiumSharedServices, PartialLangiumSharedServices> {
+function sharedModule(scheduler: BuildScheduler, included: IncludedFiles): Module<LangiumSharedServices, PartialLangiumSharedServices> {
     return {
         lsp: {
-            DocumentUpdateHandler: services => new OpenDocumentsHandler(services, scheduler),
+            DocumentUpdateHandler: services => new OpenDocumentsHandler(services, scheduler, included),
             LanguageServer: services => new PadstoneLanguageServer(services),
             WorkspaceSymbolProvider: () => undefined
         },

@@ -7,6 +7,8 @@ export interface Meta {
     readonly version: string;
     /** As it is to be printed. */
     readonly date: string;
+    /** Files that the calculation includes; the hash is of them too. */
+    readonly included: readonly string[];
 }
 
 /** Which job, and the verdict in words with what stops it. */
@@ -28,11 +30,13 @@ export function Head({ results, meta }: { readonly results: Results; readonly me
             <dl class="facts">
                 {job && <Fact name="Basis">{job.basis}, service class {job.serviceClass}{job.serviceClassStated ? '' : ' (assumed)'}, combinations by EN 1990 ({job.combinations})</Fact>}
                 {meta && <Fact name="Calculated">{meta.date}, Padstone {meta.version}</Fact>}
-                {meta && <Fact name="Source"><span class="file">{results.file.split(/[\\/]/).at(-1)}</span>, content hash <code>{meta.sourceHash}</code></Fact>}
+                {meta && <Fact name="Source">{[results.file, ...meta.included].map((file, i) => <>{i > 0 && ', '}<span class="file">{fileName(file)}</span></>)}, content hash <code>{meta.sourceHash}</code></Fact>}
             </dl>
         </header>
     );
 }
+
+const fileName = (path: string): string => path.split(/[\\/]/).at(-1) ?? path;
 
 function Fact({ name, children }: { readonly name: string; readonly children: preact.ComponentChildren }) {
     return <div><dt>{name}</dt><dd>{children}</dd></div>;

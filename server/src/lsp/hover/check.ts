@@ -10,7 +10,7 @@ type ResultReference = Extract<Formula, { kind: 'result' }>;
 export const hoverCheck: HoverOf = ({ computed: { results }, offset }) => {
     const reference = results.requirements
         .flatMap(({ requirement }) => [...references(requirement.left), ...references(requirement.right)])
-        .find(({ source }) => holds(source, offset));
+        .find(({ source }) => source.file === results.file && holds(source, offset));
     if (!reference) {
         return undefined;
     }
