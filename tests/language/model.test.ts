@@ -146,5 +146,10 @@ describe('requirements', () => {
         ['require 2 * J1.bending - 0.1 >= J1.bending + 0.2', [1.5, 1]], ['require J1.final / J2.span < 1/250', [9 / 3800, 1 / 250]], ['require J2.bending <= 1', [undefined, 1]], ['require J1.bending / (J1 - J1) < 1', [undefined, 1]]
     ])('%s', (line, expected) => expect(value(line)).toEqual(expected.map(number => (number === undefined ? undefined : expect.closeTo(number, 12)))));
 
+    it('of the one check that has two words', () => {
+        expect(requirement('require J1.net section <= 90 %').left).toMatchObject({ kind: 'result', subject: 'J1', check: 'net section' });
+        expect(evaluateText(`${soundJob}require J1.net <= 90 %\n`, 'test.padstone').findings).toMatchObject([{ code: 'unknown-check' }]);
+    });
+
     it('keeps the text', () => expect(requirement('require  J1.final   <=\n  span / 300').text).toBe('J1.final <= span / 300'));
 });

@@ -14,7 +14,7 @@ import { failUnknown } from './unknown.js';
 /** Names of checks: results, which no input may use. */
 export const checkNames: readonly string[] = [
     'bending', 'shear', 'bearing', 'stability', 'tension', 'compression', 'notch', 'instant', 'final', 'vibration', 'interaction', 'web',
-    'plies', 'butt', 'splice', 'rods', 'plates', 'washers', 'grain', 'edge', 'masonry', 'piece', 'carry'
+    'net section', 'plies', 'butt', 'splice', 'rods', 'plates', 'washers', 'grain', 'edge', 'masonry', 'piece', 'carry'
 ];
 
 type Getter = (context: Context) => Quantity | undefined;
@@ -41,6 +41,9 @@ export function namedQuantity(context: Context, node: ast.Reference): Quantity |
 }
 
 export const isAnything = (_: unknown): _ is Named => true;
+
+/** What follows the name of a thing: the one check of two words counts as one. */
+export const checkPath = (node: ast.Reference): readonly string[] => (node.sections.length > 0 ? [...node.path.slice(0, -1), 'net section'] : node.path);
 
 /** How to get the quantity of this name, if there is one. */
 export function quantityOf(thing: Named, name: string): Getter | undefined {
@@ -88,7 +91,7 @@ export const isSupport = (node: ast.Statement): node is SupportStatement =>
 
 function unknownQuantity(context: Context, thing: Named, path: string, node: ast.Reference): undefined {
     const at = source(context, node);
-    const last = node.path.at(-1);
+    const last = checkPath(node).at(-1);
     if (last !== undefined && checkNames.includes(last)) {
         return fail(context, 'result-in-input', `${path} is a result: results can be used in require and breakeven alone`, at);
     }

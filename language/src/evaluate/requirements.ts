@@ -7,7 +7,7 @@ import type { Context } from './context.js';
 import { fail, poisoned, source } from './context.js';
 import { combine, evaluateExpression } from './expressions.js';
 import { resolve } from './names.js';
-import { checkNames, isAnything, longestSpan, quantityOf } from './named-quantities.js';
+import { checkNames, checkPath, isAnything, longestSpan, quantityOf } from './named-quantities.js';
 import { failUnknown } from './unknown.js';
 
 /** `instant` and `final` are the deflections themselves; every other result is a utilisation. */
@@ -90,8 +90,9 @@ function referencePart(context: Context, node: ast.Reference, spanOf: ast.Member
         return undefined;
     }
     const made = ast.isUse(thing) ? context.made.get(thing.name) ?? [thing.name] : [thing.name];
-    const subject = madeBy(made, thing.name, node.path);
-    const check = node.path.slice(subject === undefined ? 0 : subject.split('.').length - 1).join('.');
+    const path = checkPath(node);
+    const subject = madeBy(made, thing.name, path);
+    const check = path.slice(subject === undefined ? 0 : subject.split('.').length - 1).join('.');
     if (quantityOf(thing, check) !== undefined) {
         return number(node, evaluateExpression(context, node));
     }
