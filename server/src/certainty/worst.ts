@@ -12,7 +12,7 @@ export interface Outcome {
 
 export type Compute = (model: Model) => Outcome;
 
-/** The worst of those parts of the model that differ from the base; of all where none does. */
+/** The worst of those parts of the model that differ from the base; of all parts where it is the base itself. */
 export type WorstOf = (model: Model) => Worst;
 
 /** A thing that has results in the base and none in the changed model counts as worse than any check; one without in both is left out. */
@@ -23,7 +23,7 @@ export function worstFunction(base: Model, compute: Compute): WorstOf {
     return (model) => {
         const parts = partsOf(model);
         const touched = parts.filter((part) => !before.some((other) => same(part, other, identical)));
-        const outcomes = (touched.length > 0 ? touched : parts).map(results);
+        const outcomes = (model === base ? parts : touched).map(results);
         const missing = outcomes.flatMap((outcome) => outcome.missing);
         const lost = missing.find(({ name }) => !without.has(name));
         const left = missing.flatMap(({ name }) => (without.has(name) ? [name] : []));
