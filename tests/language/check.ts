@@ -4,6 +4,7 @@ import type { Finding } from '../../language/src/index.js';
 import { evaluateText } from '../../language/src/index.js';
 
 export const sailLoft = readFileSync(new URL('fixtures/sail-loft.padstone', import.meta.url), 'utf8');
+export const granary = readFileSync(new URL('../../samples/granary-floor/granary-floor.padstone', import.meta.url), 'utf8');
 export const hangers = readFileSync(new URL('fixtures/details/hangers.padstone', import.meta.url), 'utf8');
 
 /** A job with two walls and two sound members, J1 and J2, with a load each. */

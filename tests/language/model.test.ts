@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { evaluateFormula, evaluateText } from '../../language/src/index.js';
 import type { Quantity } from '../../language/src/index.js';
 import { length, ratio } from '../../language/src/quantity.js';
-import { hangers, inMember, sailLoft, soundJob } from './check.js';
+import { granary, hangers, inMember, sailLoft, soundJob } from './check.js';
 
 const model = (text: string) => {
     const { model, findings } = evaluateText(text, 'test.padstone');
@@ -69,6 +69,16 @@ describe('the sail loft', () => {
     });
 
     it('is plain data', () => expect(JSON.parse(JSON.stringify(loft))).toEqual(JSON.parse(JSON.stringify(model(sailLoft)))));
+});
+
+describe('the granary', () => {
+    it('is of members of one piece, with nothing left out', () => {
+        const floor = model(granary);
+        expect(floor.members.map(({ name, section }) => [name, section.shape])).toEqual(['B1', 'B2', 'J1', 'J2'].map(name => [name, 'rectangle']));
+        expect([floor.files, floor.hangers, floor.stages, floor.notComputed]).toEqual([['test.padstone'], [], [], []]);
+        expect(floor.members.flatMap(({ holes, splices }) => [...holes, ...splices])).toEqual([]);
+        expect(floor.members[2]!.supports.map(({ on, stationOnCarrier }) => [on, stationOnCarrier?.value])).toEqual([['west', undefined], ['B2', 1500]]);
+    });
 });
 
 describe('statements of a member', () => {
