@@ -12,52 +12,52 @@ import type { Part, UnitCases } from './unit-cases.js';
 import { addTo, noSolution, solutionOf, type Course, type UnitSolution } from './unit-solutions.js';
 import { nodalLoads } from './element.js';
 
-/** In one stage. */
+/** Of one stage. */
 export interface UnitSolutions {
     readonly ofCases: readonly UnitSolution[];
     /** By part: the holds alone. */
     readonly holdsOfParts: readonly Float64Array[];
-    /** By part: the props' forces. */
-    readonly propsOfParts: readonly Float64Array[];
 }
 
-/** A plan with its structures; or the mechanisms of the first stage that cannot stand. */
+type Built = Structure & { readonly step: Step };
+
+/** A plan with its structures. */
 export interface BuiltStage {
     readonly plan: StagePlan;
-    readonly steps: readonly (Structure & { readonly step: Step })[];
+    readonly steps: readonly Built[];
+    /** What stands when it is done, every hanger a spring. */
+    readonly done: Built;
 }
 
 export function build(kit: Kit, plans: readonly StagePlan[]): BuiltStage[] {
-    return plans.map((plan) => ({
-        plan,
-        steps: plan.steps.map((step) => ({ step, ...structureOf(kit, step.standing, new Set(step.tightened.keys())) }))
-    }));
+    return plans.map((plan) => {
+        const steps = plan.steps.map((step): Built => ({ step, ...structureOf(kit, step.standing, new Set(step.tightened.keys())) }));
+        const last = steps.at(-1)!;
+        const { standing, tightened } = last.step;
+        const step = { standing, tightened: none, lifted: none };
+        return { plan, steps, done: { ...(tightened.size > 0 ? structureOf(kit, standing) : last), step } };
+    });
 }
 
 export function solveUnitCases(kit: Kit, stages: readonly BuiltStage[], { cases, parts }: UnitCases): UnitSolutions[] {
     const { mesh } = kit;
     const found = stages.map(() => ({
-        ofCases: cases.map(() => noSolution(mesh)), holdsOfParts: [] as Float64Array[], propsOfParts: [] as Float64Array[]
+        ofCases: cases.map(() => noSolution(mesh)), holdsOfParts: [] as Float64Array[]
     }));
     const nothing = noSolution(mesh);
     for (const part of parts) {
         let course = atRest(kit);
-        stages.forEach(({ plan, steps }, s) => {
-            const last = steps.at(-1)!;
-            let acts = true;
+        stages.forEach(({ steps, done }, s) => {
+            const here = stands(part, done.step.standing);
+            const acts = part.stages === 'on' || (part.stages.includes(s) && here);
             if (part.stages === 'on') for (const built of steps) advance(kit, course, built, part);
-            else {
-                acts = part.stages.includes(s) && stands(part, last.step.standing);
-                course = atRest(kit);
-                if (acts) advance(kit, course, { ...last, step: { ...last.step, tightened: none, lifted: none } }, part);
-            }
-            const solution = acts ? solutionOf(mesh, course, stands(part, last.step.standing) ? part : undefined) : nothing;
+            else if (acts) advance(kit, course = atRest(kit), done, part);
+            const solution = acts ? solutionOf(mesh, course, here ? part : undefined) : nothing;
             if (acts) {
-                solution.props.set(propForces(kit, course, plan, part));
+                solution.props.set(propForces(kit, course, done.step.standing, part));
                 addTo(found[s]!.ofCases[part.unit]!, solution);
             }
             found[s]!.holdsOfParts.push(solution.holds);
-            found[s]!.propsOfParts.push(solution.props);
         });
     }
     return found;
@@ -74,7 +74,7 @@ function stands({ piece }: Part, { pieces }: Standing): boolean {
 }
 
 /** One step of one part: `course` is moved on. */
-function advance(kit: Kit, course: Course, { step, system, held }: BuiltStage['steps'][number], part: Part): void {
+function advance(kit: Kit, course: Course, { step, system, held }: Built, part: Part): void {
     const { mesh } = kit;
     const { moved, links } = course;
     mesh.elements.forEach(({ id }) => { if (!hasElement(mesh, step.standing, id)) moved.fill(0, 6 * id, 6 * id + 6); });
@@ -122,10 +122,11 @@ function unbalanced({ mesh, elements }: Kit, { moved, links }: Course, standing:
     return pull;
 }
 
-function propForces(kit: Kit, course: Course, { steps }: StagePlan, part: Part): Float64Array {
+/** Props at one place share what acts there. */
+function propForces(kit: Kit, course: Course, standing: Standing, part: Part): Float64Array {
     const { props } = kit.mesh;
-    const { standing } = steps.at(-1)!;
     if (!standing.props.includes(1)) return new Float64Array(props.length);
     const pull = unbalanced(kit, course, standing, part);
-    return Float64Array.from(props, (dof, i) => (standing.props[i] ? -pull[dof]! : 0));
+    const together = (dof: number): number => props.filter((other, i) => other === dof && standing.props[i]).length;
+    return Float64Array.from(props, (dof, i) => (standing.props[i] ? -pull[dof]! / together(dof) : 0));
 }

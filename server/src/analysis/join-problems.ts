@@ -56,6 +56,8 @@ export function propProblems(member: Member, stages: readonly Stage[]): Problem[
         if (!isUsable(step.at.value) || !within(step.at.value, member.length.value)) {
             return [noResults(member, 'prop-outside', `its prop at ${metres(step.at.value)} is outside its length of ${metres(member.length.value)}`, step.source)];
         }
+        const firm = member.supports.find(({ at, kind }) => kind !== 'spring' && Math.abs(at.value - step.at.value) < 1e-4 * member.length.value);
+        if (firm) return [noResults(member, 'prop-at-support', `its prop at ${metres(step.at.value)} stands where it rests on ${firm.on} already`, step.source)];
         return isUsable(step.lift.value) ? [] : [noResults(member, 'bad-size', 'the lift of its prop is not a size', step.source)];
     }));
 }

@@ -46,7 +46,7 @@ export function solveGroup({ frame, stages, equation }: Group, parameters: Param
     for (const set of stiffnessSetsOf(frame, stages)) {
         const own = set === 'instant' ? { kit, built } : rebuilt(frame, set, plans);
         const solved = solveUnitCases(own.kit, own.built, units);
-        const unbalanced = solved.flatMap(({ ofCases }, s) => balanceProblems(own.kit.mesh, ofCases, own.built[s]!.steps.at(-1)!.held));
+        const unbalanced = solved.flatMap(({ ofCases }, s) => balanceProblems(own.kit.mesh, ofCases, own.built[s]!.done.held));
         if (unbalanced.length > 0) return unsolved(unbalanced);
         byStiffness.set(set, solved.map((solutions) => ({ mesh: own.kit.mesh, solutions, scales: solutions.ofCases.map((one) => scaleOf(own.kit.mesh, one)) })));
     }
