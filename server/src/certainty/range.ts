@@ -7,15 +7,18 @@ export interface Range {
     readonly high: number;
     /** Which way is looked first: the one that is worse as a rule. */
     readonly worse: 'up' | 'down';
-    /** Whether more of it never makes any check worse: of what stands alone as the capacity of checks. */
-    readonly monotone: boolean;
+    /** So many values to each bound are tried; 1 where more of it never makes any check worse, as of a strength. */
+    readonly steps: number;
 }
 
 /** In base units; `low` and `high` take in the given value, or are equal where nothing can be varied. */
 export function rangeOf(model: Model, given: Given): Range {
-    const found = kinds.find(({ is }) => is(given, model))?.range(given, model) ?? around(given, 4, 'down');
+    const found = kinds.find(({ is }) => is(given, model))?.range(given, model) ?? around(given, 4, 'down', usual);
     return { ...found, low: Math.min(found.low, given.value), high: Math.max(found.high, given.value) };
 }
+
+/** Enough for what gets better and worse once; a support or a load that moves does so more often. */
+const [usual, many] = [5, 12];
 
 interface Kind {
     readonly is: (given: Given, model: Model) => boolean;
@@ -25,8 +28,8 @@ interface Kind {
 const ending = (pattern: RegExp) => ({ path }: Given): boolean => pattern.test(path);
 
 /** From nought to so many times the given value. */
-function around({ value }: Given, times: number, worse: Range['worse'], monotone = false): Range {
-    return { low: Math.min(0, times * value), high: Math.max(0, times * value), worse, monotone };
+function around({ value }: Given, times: number, worse: Range['worse'], steps: number): Range {
+    return { low: Math.min(0, times * value), high: Math.max(0, times * value), worse, steps };
 }
 
 function memberOf({ path }: Given, model: Model): Member | undefined {
@@ -52,17 +55,17 @@ const isForce = ({ dimension }: Given): boolean => amounts.some((amount) => dime
 
 /** The first that fits. */
 const kinds: readonly Kind[] = [
-    { is: isLoad, range: (given) => around(given, 10, 'up') },
-    { is: ending(/\.(fm_k|ft0_k|ft90_k|fc0_k|fc90_k|fv_k|fy|fu|fk|unit|mortar)$/), range: (given) => around(given, 4, 'down', true) },
-    { is: ending(/\.loss\d*\.(top|bottom|left|right)$|\.notch\d*$|\.hole\d*$/), range: (given, model) => ({ low: 0, high: across(given, model), worse: 'up', monotone: false }) },
-    { is: ending(/\.height$/), range: (given, model) => ({ low: -across(given, model) / 2, high: across(given, model) / 2, worse: 'up', monotone: false }) },
-    { is: isStation, range: (given, model) => ({ low: 0, high: lengthOf(given, model), worse: 'up', monotone: false }) },
-    { is: ending(/\.restrained$/), range: (given, model) => ({ low: 0, high: lengthOf(given, model), worse: 'up', monotone: false }) },
+    { is: isLoad, range: (given) => around(given, 10, 'up', usual) },
+    { is: ending(/\.(fm_k|ft0_k|ft90_k|fc0_k|fc90_k|fv_k|fy|fu|fk|unit|mortar)$/), range: (given) => around(given, 4, 'down', 1) },
+    { is: ending(/\.loss\d*\.(top|bottom|left|right)$|\.notch\d*$|\.hole\d*$/), range: (given, model) => ({ low: 0, high: across(given, model), worse: 'up', steps: usual }) },
+    { is: ending(/\.height$/), range: (given, model) => ({ low: -across(given, model) / 2, high: across(given, model) / 2, worse: 'up', steps: usual }) },
+    { is: isStation, range: (given, model) => ({ low: 0, high: lengthOf(given, model), worse: 'up', steps: many }) },
+    { is: ending(/\.restrained$/), range: (given, model) => ({ low: 0, high: lengthOf(given, model), worse: 'up', steps: usual }) },
     // At most as many bolts as a row may have, and no nearer than a quarter of what is given.
-    { is: ending(/\.every$/), range: (given, model) => ({ low: Math.max(given.value / 4, lengthOf(given, model) / 400), high: lengthOf(given, model), worse: 'up', monotone: false }) },
+    { is: ending(/\.every$/), range: (given, model) => ({ low: Math.max(given.value / 4, lengthOf(given, model) / 400), high: lengthOf(given, model), worse: 'up', steps: usual }) },
     // Wood holds no more water than about 30 % in its cell walls; what is above it changes no property (from memory).
-    { is: ending(/\.moisture$/), range: () => ({ low: 0, high: 0.3, worse: 'up', monotone: false }) },
-    { is: ending(/\.length$/), range: (given) => ({ low: given.value / 4, high: 4 * given.value, worse: 'up', monotone: false }) },
-    { is: ending(/\.stiffness$/), range: (given) => around(given, 100, 'down') },
-    { is: (given) => isForce(given) && !sameDimension(given.dimension ?? length, stress), range: (given) => around(given, 10, 'up') }
+    { is: ending(/\.moisture$/), range: () => ({ low: 0, high: 0.3, worse: 'up', steps: usual }) },
+    { is: ending(/\.length$/), range: (given) => ({ low: given.value / 4, high: 4 * given.value, worse: 'up', steps: usual }) },
+    { is: ending(/\.stiffness$/), range: (given) => around(given, 100, 'down', usual) },
+    { is: (given) => isForce(given) && !sameDimension(given.dimension ?? length, stress), range: (given) => around(given, 10, 'up', usual) }
 ];

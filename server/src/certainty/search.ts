@@ -13,8 +13,8 @@ export interface Found {
     readonly by: 'bracket' | 'grid';
 }
 
-/** Of the distance to a bound: fine near the given value. */
-const grid = [1, 2, 3, 4, 5].map((i) => (i / 5) ** 2);
+/** Shares of the distance to a bound, fine near the given value. */
+const gridOf = (steps: number): readonly number[] => Array.from({ length: steps }, (_, i) => ((i + 1) / steps) ** 2);
 
 export function* search(value: number, range: Range): Asking<number, Found> {
     const given = yield* tried(value);
@@ -22,11 +22,12 @@ export function* search(value: number, range: Range): Asking<number, Found> {
     const seen = [given];
     const better = range.worse === 'up' ? range.low : range.high;
     const worse = range.worse === 'up' ? range.high : range.low;
-    const bounds = range.monotone ? [passes(given) ? worse : better] : passes(given) ? [worse, better] : [better, worse];
+    const bracketed = range.steps === 1;
+    const bounds = bracketed ? [passes(given) ? worse : better] : passes(given) ? [worse, better] : [better, worse];
     let nearest: Crossing | undefined;
     for (const bound of bounds) {
         let before = given;
-        for (const share of range.monotone ? [1] : grid) {
+        for (const share of gridOf(range.steps)) {
             const next = value + share * (bound - value);
             if (next === before.value || (nearest && Math.abs(before.value - value) >= distance(nearest, value))) break;
             const here = yield* tried(next);
@@ -40,7 +41,7 @@ export function* search(value: number, range: Range): Asking<number, Found> {
             before = here;
         }
     }
-    return { given, ...(nearest && { crossing: nearest }), tried: [...new Set(seen)].sort((a, b) => a.value - b.value), by: range.monotone ? 'bracket' : 'grid' };
+    return { given, ...(nearest && { crossing: nearest }), tried: [...new Set(seen)].sort((a, b) => a.value - b.value), by: bracketed ? 'bracket' : 'grid' };
 }
 
 const tolerance = ({ low, high }: Range): number => 1e-10 * (high - low);
