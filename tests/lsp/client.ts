@@ -4,9 +4,9 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import {
     createProtocolConnection, DidChangeTextDocumentNotification, DidCloseTextDocumentNotification, DidOpenTextDocumentNotification,
-    ExitNotification, InitializedNotification, InitializeRequest, InlayHintRequest, PublishDiagnosticsNotification, ShutdownRequest,
+    ExitNotification, InitializedNotification, InitializeRequest, InlayHintRequest, PublishDiagnosticsNotification, RegistrationRequest, ShutdownRequest,
     StreamMessageReader, StreamMessageWriter,
-    type InitializeResult, type InlayHint, type MessageReader, type MessageWriter, type ProtocolConnection, type PublishDiagnosticsParams, type TextDocumentContentChangeEvent
+    type ClientCapabilities, type InitializeResult, type InlayHint, type MessageReader, type MessageWriter, type ProtocolConnection, type PublishDiagnosticsParams, type Registration, type TextDocumentContentChangeEvent
 } from 'vscode-languageserver/node';
 import { resultsNotification, type ResultsNotice } from '../../server/src/protocol.js';
 
@@ -15,27 +15,30 @@ const bundle = fileURLToPath(new URL('../../dist/server.cjs', import.meta.url));
 export class Client {
     readonly diagnostics: PublishDiagnosticsParams[] = [];
     readonly notices: ResultsNotice[] = [];
+    /** What the server asked to be told of. */
+    readonly registrations: Registration[] = [];
     private readonly waiters = new Set<() => void>();
 
     private constructor(readonly connection: ProtocolConnection, private readonly exit: Promise<number | null>, readonly initialized: InitializeResult) {
+        connection.onRequest(RegistrationRequest.type, ({ registrations }) => registrations.forEach(registration => this.record(this.registrations, registration)));
         connection.onNotification(PublishDiagnosticsNotification.type, params => this.record(this.diagnostics, params));
         connection.onNotification(resultsNotification, (notice: ResultsNotice) => this.record(this.notices, notice));
     }
 
     /** The server as a process of its own, over its standard input and output. */
-    static start(): Promise<Client> {
+    static start(capabilities: ClientCapabilities = {}): Promise<Client> {
         if (!existsSync(bundle)) {
             throw new Error('dist/server.cjs is missing: run `npm run build` first');
         }
         const server = spawn(process.execPath, [bundle, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
         const exit = new Promise<number | null>(resolve => server.once('exit', resolve));
-        return Client.connect(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin), exit);
+        return Client.connect(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin), exit, capabilities);
     }
 
-    static async connect(reader: MessageReader, writer: MessageWriter, exit: Promise<number | null>): Promise<Client> {
+    static async connect(reader: MessageReader, writer: MessageWriter, exit: Promise<number | null>, capabilities: ClientCapabilities = {}): Promise<Client> {
         const connection = createProtocolConnection(reader, writer);
         connection.listen();
-        const initialized = await connection.sendRequest(InitializeRequest.type, { processId: process.pid, rootUri: null, capabilities: {} });
+        const initialized = await connection.sendRequest(InitializeRequest.type, { processId: process.pid, rootUri: null, capabilities });
         const client = new Client(connection, exit, initialized);
         await connection.sendNotification(InitializedNotification.type, {});
         return client;

@@ -2,7 +2,7 @@
 import { useContext } from 'preact/hooks';
 import type { BoltResult, MemberResult } from '../results.js';
 import { heightWords, significant, setOut } from './numbers.js';
-import { Table, ViewContext } from './parts.js';
+import { Table, ViewContext, useLineOf } from './parts.js';
 import { LeafDiagrams } from './leaf-diagrams.js';
 import { lanesOf } from './drawing/lanes.js';
 import { SettingOut } from './setting-out.js';
@@ -35,6 +35,7 @@ export function worth(leaves: number, ratio: number): string {
 }
 
 function Bolts({ bolts, id }: { readonly bolts: readonly BoltResult[]; readonly id: string }) {
+    const lineOf = useLineOf();
     const { folded } = useContext(ViewContext);
     const planes = [...new Set(bolts.flatMap(bolt => bolt.planes.map(({ plane }) => plane)))].sort((a, b) => a - b);
     return (
@@ -46,7 +47,7 @@ function Bolts({ bolts, id }: { readonly bolts: readonly BoltResult[]; readonly 
             </p>
             <Table name="bolts" head={['Bolt', 'At', 'Height', ...planes.map(plane => `Leaf ${plane} to ${plane + 1}`)]}>
                 {[...bolts].sort((a, b) => a.x - b.x || b.height - a.height).map((bolt, i) => (
-                    <tr data-line={bolt.source.line}>
+                    <tr data-line={lineOf(bolt.source)}>
                         <th scope="row">{i + 1}</th>
                         <td class="number">{setOut(bolt.x)}</td>
                         <td class="number">{heightWords(bolt.height)}</td>

@@ -9,7 +9,7 @@ import { substitute } from './math/substitute.js';
 import { parseTex, printTex, type Row } from './math/tex.js';
 import { against, amount, percentUp, ratioUp, station } from './numbers.js';
 import { outcomeOf } from './outcome.js';
-import { Line, OutcomeMark, ViewContext } from './parts.js';
+import { Line, OutcomeMark, ViewContext, useLineOf } from './parts.js';
 import { isUtilisation, proseToText } from './plain-math.js';
 
 interface Props {
@@ -19,9 +19,10 @@ interface Props {
 }
 
 export function Calculation({ check, ledger, children }: Props) {
+    const lineOf = useLineOf();
     const { folded } = useContext(ViewContext);
     return (
-        <details class="calculation" id={checkAnchor(check)} open={!folded} data-line={check.source.line}>
+        <details class="calculation" id={checkAnchor(check)} open={!folded} data-line={lineOf(check.source)}>
             <summary>
                 <b>{check.id}</b> <b class="number">{percentUp(check.utilisation)}</b> <OutcomeMark outcome={outcomeOf(check)} /> <span class="small">{check.clause}</span>
             </summary>

@@ -9,6 +9,7 @@ import type { Extent } from './drawing/extent.js';
 import { r, sideMargin, viewWidth } from './drawing/frame.js';
 import { placeFlags, rowHeight, textWidth } from './drawing/labels.js';
 import { peaksOf, type Curve, type Peak } from './drawing/peaks.js';
+import { useLineOf } from './parts.js';
 
 /** Of one by itself, and of one among several side by side. */
 const sizes = {
@@ -32,11 +33,12 @@ export interface DiagramProps {
 }
 
 export function Diagram(props: DiagramProps) {
+    const lineOf = useLineOf();
     const { member, title, caption, curves, extent } = props;
     const peaks = curves.flatMap(peaksOf);
     const said = extent ? peaks.map(peak => `${peak.words} ${peak.value} at ${station(peak.x)}`).join('; ') || 'nought all along' : 'not computed';
     return (
-        <figure class={props.small ? 'diagram small-multiple' : 'diagram'} data-line={member.source.line}>
+        <figure class={props.small ? 'diagram small-multiple' : 'diagram'} data-line={lineOf(member.source)}>
             <figcaption><b class="name">{title}</b>{caption && ` ${caption}`}{!extent && ': not computed'}{extent && props.small && peaks.length === 0 && <span class="small"> nought all along</span>}</figcaption>
             {extent && <Plot {...props} extent={extent} peaks={peaks} said={said} />}
         </figure>

@@ -14,6 +14,7 @@ import { outlinePath } from './drawing/outline.js';
 import { fittingPlan } from './drawing/plan.js';
 import { Props, propWords, type Prop } from './drawing/props.js';
 import { Supports } from './drawing/supports.js';
+import { useLineOf } from './parts.js';
 
 interface ElevationProps {
     /** As it stays: in its last stage. */
@@ -49,11 +50,13 @@ export function Elevation({ member, props, id }: ElevationProps) {
 }
 
 function CaptionText({ caption, y }: { readonly caption: Caption; readonly y: number }) {
-    return <text x={r(caption.x)} y={r(y)} text-anchor="middle" data-line={caption.line}>{caption.text}</text>;
+    const lineOf = useLineOf();
+    return <text x={r(caption.x)} y={r(y)} text-anchor="middle" data-line={lineOf(caption.source)}>{caption.text}</text>;
 }
 
 /** What lies within the outline: flanges or plates, joints of leaves (dashed where another leaf is in front), bolts. */
 function Within({ frame, member }: { readonly frame: Frame; readonly member: MemberResult }) {
+    const lineOf = useLineOf();
     const { rolled, plates, leaves, butts = [], bolts = [] } = member;
     const inner = rolled && rolled.tf > 0 ? rolled.h / 2 - rolled.tf : plates && plates.depth < member.depth ? plates.depth / 2 : undefined;
     const half = frame.halfDepth;
@@ -61,7 +64,7 @@ function Within({ frame, member }: { readonly frame: Frame; readonly member: Mem
         <g>
             {inner !== undefined && [-1, 1].map(side => <path class={plates ? 'hidden' : 'thin'} d={`M0 ${r(side * frame.along(inner))}H${r(frame.length)}`} />)}
             {butts.map(({ leaf, at, source }) => (
-                <path class={leaf === leaves?.length ? 'butt' : 'butt hidden'} data-line={source.line} d={`M${r(frame.along(at))} ${r(-half)}V${r(half)}`} />
+                <path class={leaf === leaves?.length ? 'butt' : 'butt hidden'} data-line={lineOf(source)} d={`M${r(frame.along(at))} ${r(-half)}V${r(half)}`} />
             ))}
             {bolts.map(bolt => <BoltEnd x={frame.along(bolt.x)} y={-frame.along(bolt.height)} radius={Math.max(1.2, frame.along(diameterOf(bolt)) / 2)} />)}
         </g>
@@ -70,6 +73,7 @@ function Within({ frame, member }: { readonly frame: Frame; readonly member: Mem
 
 /** What is lost at the top or bottom is hatched where it is; at the sides, loosely over the whole depth. */
 function Losses({ frame, member }: { readonly frame: Frame; readonly member: MemberResult }) {
+    const lineOf = useLineOf();
     return (
         <g>
             {member.losses.map(({ from, to, faces, source }) => {
@@ -78,7 +82,7 @@ function Losses({ frame, member }: { readonly frame: Frame; readonly member: Mem
                 const deep = 2 * frame.halfDepth;
                 const thick = (face: 'top' | 'bottom'): number => Math.min(deep, frame.along(faces[face]?.value ?? 0));
                 return (
-                    <g data-line={source.line}>
+                    <g data-line={lineOf(source)}>
                         {(faces.left || faces.right) && <rect class="loss loss-side" x={x} y={r(-frame.halfDepth)} width={width} height={r(deep)} />}
                         {faces.top && <rect class="loss" x={x} y={r(-frame.halfDepth)} width={width} height={r(thick('top'))} />}
                         {faces.bottom && <rect class="loss" x={x} y={r(frame.halfDepth - thick('bottom'))} width={width} height={r(thick('bottom'))} />}

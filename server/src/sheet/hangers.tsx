@@ -5,7 +5,7 @@ import { Calculations } from './calculations.js';
 import { hangerAnchor } from './ids.js';
 import { force, percentUp, station } from './numbers.js';
 import { outcomeOf, outcomeOfState } from './outcome.js';
-import { Line, OutcomeMark, Table } from './parts.js';
+import { Line, OutcomeMark, Table, useLineOf } from './parts.js';
 
 /** @param calculated whether each hanger's checks stand with it */
 export function Hangers({ results, calculated }: { readonly results: Results; readonly calculated: boolean }) {
@@ -19,11 +19,12 @@ export function Hangers({ results, calculated }: { readonly results: Results; re
 }
 
 function Hanger({ hanger, children }: { readonly hanger: HangerSummary; readonly children: preact.ComponentChildren }) {
+    const lineOf = useLineOf();
     const { name, state, stages, checks } = hanger;
     const { carries, carriesAt, from, fromAt, description, source, usedAt } = stages.at(-1)!;
     const id = hangerAnchor(hanger);
     return (
-        <section class="hanger" id={id} data-line={(usedAt ?? source).line} aria-labelledby={`${id}-name`}>
+        <section class="hanger" id={id} data-line={lineOf(usedAt ?? source)} aria-labelledby={`${id}-name`}>
             <h3 id={`${id}-name`}><span class="name">{name}</span> <OutcomeMark outcome={outcomeOfState(state)} /></h3>
             <p>
                 Carries <span class="name">{carries}</span> at {station(carriesAt)} from <span class="name">{from}</span> at {station(fromAt)}: {description}.{' '}

@@ -1,6 +1,6 @@
 import type { Results } from '../results.js';
 import { marks, verdictWords } from './outcome.js';
-import { Line } from './parts.js';
+import { Line, useLineOf } from './parts.js';
 
 export interface Meta {
     readonly sourceHash: string;
@@ -13,10 +13,11 @@ export interface Meta {
 
 /** Which job, and the verdict in words with what stops it. */
 export function Head({ results, meta }: { readonly results: Results; readonly meta?: Meta }) {
+    const lineOf = useLineOf();
     const { job, verdict, verdictReason, understood, hazards } = results;
     const stop = hazards.find(hazard => hazard.severity === 'stop');
     return (
-        <header id="head" data-line={job?.source.line}>
+        <header id="head" data-line={lineOf(job?.source)}>
             <h1>{job?.title || 'Untitled job'}</h1>
             <p class="revision">
                 {job?.revision ? <><b>Revision {job.revision.mark}</b>{job.revision.note && <>: {job.revision.note}</>}</> : 'No revision stated'}

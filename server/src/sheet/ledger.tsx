@@ -2,7 +2,7 @@
 import type { EvidenceWord, Given, SurveyItem } from '../../../language/src/model.js';
 import { inputAnchor } from './ids.js';
 import { quantity } from './numbers.js';
-import { Block, Line, Table } from './parts.js';
+import { Block, Line, Table, useLineOf } from './parts.js';
 
 const leastKnownFirst: readonly EvidenceWord[] = ['assumed', 'judged', 'documented', 'graded', 'tested', 'probed', 'measured'];
 
@@ -12,6 +12,7 @@ interface Props {
 }
 
 export function Ledger({ ledger, survey }: Props) {
+    const lineOf = useLineOf();
     const sorted = [...ledger].sort((a, b) => rank(a) - rank(b));
     const guessed = ledger.filter(({ evidence }) => evidence.word === 'assumed' || evidence.word === 'judged').length;
     return (
@@ -27,7 +28,7 @@ export function Ledger({ ledger, survey }: Props) {
                     <h3>Survey</h3>
                     <Table name="survey" head={['Subject', 'State']}>
                         {survey.map(({ subject, state, note, source }) => (
-                            <tr data-line={source.line}><th scope="row"><span class="name">{subject}</span></th><td>{state}{note && `: ${note}`} <Line source={source} /></td></tr>
+                            <tr data-line={lineOf(source)}><th scope="row"><span class="name">{subject}</span></th><td>{state}{note && `: ${note}`} <Line source={source} /></td></tr>
                         ))}
                     </Table>
                 </>
@@ -39,9 +40,10 @@ export function Ledger({ ledger, survey }: Props) {
 const rank = ({ evidence }: Given<number | string>): number => 2 * leastKnownFirst.indexOf(evidence.word) + (evidence.stated ? 1 : 0);
 
 function InputRow({ given }: { readonly given: Given<number | string> }) {
+    const lineOf = useLineOf();
     const { path, value, dimension, evidence, source } = given;
     return (
-        <tr id={inputAnchor(path)} data-line={source.line} class={evidence.word}>
+        <tr id={inputAnchor(path)} data-line={lineOf(source)} class={evidence.word}>
             <th scope="row"><span class="name">{path}</span></th>
             <td class="number">{typeof value === 'string' ? value : dimension ? quantity({ value, dimension }) : ''} <Line source={source} /></td>
             <td>{evidence.stated ? evidence.word : 'assumed: nothing is said'}{evidence.note && `: ${evidence.note}`}</td>

@@ -4,7 +4,7 @@ import type { CheckResult, LoadResult, ParameterUse, Results } from '../results.
 import { shownInFull } from './calculations.js';
 import { checkAnchor } from './ids.js';
 import { significant } from './numbers.js';
-import { Block, Combination, Line, Table } from './parts.js';
+import { Block, Combination, Line, Table, useLineOf } from './parts.js';
 
 export function Loads({ results }: { readonly results: Results }) {
     const { loads, checks, parameters } = results;
@@ -20,9 +20,10 @@ export function Loads({ results }: { readonly results: Results }) {
 }
 
 function LoadRow({ result: { load, duration, psi, account } }: { readonly result: LoadResult }) {
+    const lineOf = useLineOf();
     const permanent = load.action.kind === 'permanent';
     return (
-        <tr data-line={load.source.line}>
+        <tr data-line={lineOf(load.source)}>
             <th scope="row"><span class="name">{load.name}</span> <Line source={load.source} /></th>
             <td>{actionWords(load.action)}</td>
             <td><span class="name">{load.member}</span></td>

@@ -10,7 +10,7 @@ import { Elevation } from './elevation.js';
 import { memberAnchor } from './ids.js';
 import { deflection, force, moment, station } from './numbers.js';
 import { outcomeOfState } from './outcome.js';
-import { OutcomeMark, Table } from './parts.js';
+import { OutcomeMark, Table, useLineOf } from './parts.js';
 import { Section } from './section.js';
 import { StagesTable } from './stages-table.js';
 
@@ -26,11 +26,12 @@ export function Members({ results, calculated }: { readonly results: Results; re
 }
 
 function Member({ member: { name, state, checks, stages }, children }: { readonly member: MemberSummary; readonly children: preact.ComponentChildren }) {
+    const lineOf = useLineOf();
     const last = stages.at(-1)!;
     const id = memberAnchor(last);
     const { scale } = frameOf(last);
     return (
-        <section class="member" id={id} data-line={last.nameSource.line} aria-labelledby={`${id}-name`}>
+        <section class="member" id={id} data-line={lineOf(last.nameSource)} aria-labelledby={`${id}-name`}>
             <h3 id={`${id}-name`}>
                 <span class="name">{name}</span> {last.title && <span class="title">{last.title}</span>} <OutcomeMark outcome={outcomeOfState(state)} />
             </h3>

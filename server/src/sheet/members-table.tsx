@@ -5,7 +5,7 @@ import { Bar } from './bar.js';
 import { checkAnchor, hangerAnchor, memberAnchor } from './ids.js';
 import { percentUp, station } from './numbers.js';
 import { outcomeOfState } from './outcome.js';
-import { Block, Combination, Line, OutcomeMark, Table } from './parts.js';
+import { Block, Combination, Line, OutcomeMark, Table, useLineOf } from './parts.js';
 
 export function MembersTable({ results }: { readonly results: Results }) {
     const members = memberSummaries(results);
@@ -25,8 +25,9 @@ export function MembersTable({ results }: { readonly results: Results }) {
 }
 
 function MissingRow({ member: { name, open, source } }: { readonly member: MemberSummary }) {
+    const lineOf = useLineOf();
     return (
-        <tr id={memberAnchor({ name })} data-line={source.line}>
+        <tr id={memberAnchor({ name })} data-line={lineOf(source)}>
             <th scope="row"><span class="name">{name}</span></th>
             <td colSpan={2}><b class="outcome incomplete"><span aria-hidden="true">? </span>not computed</b>: {open.join('; ')} <Line source={source} /></td>
         </tr>
@@ -34,9 +35,10 @@ function MissingRow({ member: { name, open, source } }: { readonly member: Membe
 }
 
 function MemberRow({ member }: { readonly member: MemberSummary }) {
+    const lineOf = useLineOf();
     const last = member.stages.at(-1)!;
     return (
-        <tr data-line={member.source.line} id={`row-${memberAnchor(member)}`}>
+        <tr data-line={lineOf(member.source)} id={`row-${memberAnchor(member)}`}>
             <th scope="row">
                 <a class="name" href={`#${memberAnchor(member)}`}>{member.name}</a>
                 {last.title && <span class="title">{last.title}</span>}
@@ -52,9 +54,10 @@ function MemberRow({ member }: { readonly member: MemberSummary }) {
 }
 
 function HangerRow({ hanger }: { readonly hanger: HangerSummary }) {
+    const lineOf = useLineOf();
     const { carries, from, source } = hanger.stages.at(-1)!;
     return (
-        <tr data-line={source.line} id={`row-${hangerAnchor(hanger)}`}>
+        <tr data-line={lineOf(source)} id={`row-${hangerAnchor(hanger)}`}>
             <th scope="row">
                 <a class="name" href={`#${hangerAnchor(hanger)}`}>{hanger.name}</a>
                 <span class="small">{carries} from {from}</span>

@@ -13,11 +13,18 @@ export interface View {
 
 export const ViewContext = createContext<View>({ file: '', folded: false });
 
+/** The line of a place, for what follows the cursor: none where it is in another file. */
+export function useLineOf(): (source: SourceRef | undefined) => number | undefined {
+    const { file } = useContext(ViewContext);
+    return source => source?.file === file ? source.line : undefined;
+}
+
 /** Where in the text: `line 12`, with the file's name where it is another one. */
 export function Line({ source }: { readonly source: SourceRef }) {
     const { file } = useContext(ViewContext);
+    const lineOf = useLineOf();
     const other = source.file === file ? '' : `${source.file.split(/[\\/]/).at(-1)} `;
-    return <span class="line" data-line={other ? undefined : source.line}>{other}line {source.line}</span>;
+    return <span class="line" data-line={lineOf(source)}>{other}line {source.line}</span>;
 }
 
 /** In words first; the class only repeats it. */

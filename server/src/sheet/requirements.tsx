@@ -1,14 +1,15 @@
 import type { RequirementResult } from '../results.js';
 import { against, percentUp } from './numbers.js';
 import type { Outcome } from './outcome.js';
-import { Block, Line, OutcomeMark, Table } from './parts.js';
+import { Block, Line, OutcomeMark, Table, useLineOf } from './parts.js';
 
 export function Requirements({ requirements }: { readonly requirements: readonly RequirementResult[] }) {
+    const lineOf = useLineOf();
     return requirements.length === 0 ? null : (
         <Block id="requirements" title="Requirements">
             <Table name="requirements" head={['Required', 'Found', 'Outcome']}>
                 {requirements.map(requirement => (
-                    <tr data-line={requirement.source.line}>
+                    <tr data-line={lineOf(requirement.source)}>
                         <th scope="row">{requirement.text} <Line source={requirement.source} /></th>
                         <td class="number">{found(requirement)}</td>
                         <td><OutcomeMark outcome={outcomeOf(requirement)} />{requirement.holds === undefined && requirement.reason && `: ${requirement.reason}`}</td>

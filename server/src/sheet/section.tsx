@@ -7,6 +7,7 @@ import { Drawing } from './drawing/drawing.js';
 import { r } from './drawing/frame.js';
 import { BoltThrough, FlitchParts, LeavesParts, RolledParts } from './drawing/section-parts.js';
 import { Height, Width } from './drawing/section-dimensions.js';
+import { useLineOf } from './parts.js';
 
 const greatest = 110;
 
@@ -21,6 +22,7 @@ interface Props {
 }
 
 export function Section({ member, checks, id }: Props) {
+    const lineOf = useLineOf();
     const worst = checks.find(({ check, at }) => ofTheSection.has(check) && Number.isFinite(at.value));
     const at = worst ? worst.at.value * 1000 : member.length / 2;
     const segment = member.shape === 'rectangle' ? weakestAt(member.segments, at) : undefined;
@@ -33,7 +35,7 @@ export function Section({ member, checks, id }: Props) {
     const beside = bolt ? 26 : 14;
     const reason = worst ? `where ${worst.check} is worst` : 'at the middle';
     return (
-        <figure class="section" data-line={member.source.line}>
+        <figure class="section" data-line={lineOf(member.source)}>
             <Drawing id={id} title={`Section of ${member.name} at ${station(at)}`} description={`Seen from the start, ${reason}: ${words}.`} view={{ x: -20, y: -22, width: width + beside + 46, height: height + 54 }}>
                 {segment ? <Rectangle member={member} segment={segment} scale={scale} />
                     : member.rolled ? <RolledParts rolled={member.rolled} scale={scale} />

@@ -10,6 +10,7 @@ import { r, sideMargin, viewWidth } from './drawing/frame.js';
 import { fontSize, textWidth } from './drawing/labels.js';
 import type { Lane } from './drawing/lanes.js';
 import { heightWords, setOut } from './numbers.js';
+import { useLineOf } from './parts.js';
 
 /** Units that the member is deep in the view from the side, and the least and greatest of a leaf from above. */
 const depthDrawn = 66;
@@ -24,6 +25,7 @@ interface Props {
 }
 
 export function SettingOut({ member, lanes, id }: Props) {
+    const lineOf = useLineOf();
     const { name, length, depth, butts = [], bolts = [] } = member;
     const scale = (viewWidth - 2 * sideMargin) / length;
     const along = (mm: number): number => mm * scale;
@@ -50,7 +52,7 @@ export function SettingOut({ member, lanes, id }: Props) {
                 <rect class="residual" x={0} y={r(side)} width={r(along(length))} height={depthDrawn} />
                 <path class="axis" d={`M-8 ${r(axis)}H${r(along(length) + 6)}`} />
                 {butts.map(({ leaf, at, source }) => (
-                    <path class={leaf === lanes.length ? 'butt' : 'butt hidden'} data-line={source.line} d={`M${r(along(at))} ${r(side)}V${r(bottom)}`} />
+                    <path class={leaf === lanes.length ? 'butt' : 'butt hidden'} data-line={lineOf(source)} d={`M${r(along(at))} ${r(side)}V${r(bottom)}`} />
                 ))}
                 {heights.length > 1 && heights.map(height => <path class="guide" d={`M0 ${r(up(height))}H${r(along(length) + 4)}`} />)}
                 {bolts.map(bolt => <BoltEnd x={along(bolt.x)} y={up(bolt.height)} radius={2.6} />)}

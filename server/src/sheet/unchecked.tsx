@@ -1,6 +1,6 @@
 import type { Unchecked as Item } from '../results.js';
 import { sentence } from './head.js';
-import { Block, Line } from './parts.js';
+import { Block, Line, useLineOf } from './parts.js';
 
 /** What was not checked, what stands in the way of a verdict first. */
 export function Unchecked({ items }: { readonly items: readonly Item[] }) {
@@ -26,5 +26,6 @@ export function Unchecked({ items }: { readonly items: readonly Item[] }) {
 }
 
 function Entry({ item: { text, source } }: { readonly item: Item }) {
-    return <li data-line={source?.line}>{sentence(text)} {source && <Line source={source} />}</li>;
+    const lineOf = useLineOf();
+    return <li data-line={lineOf(source)}>{sentence(text)} {source && <Line source={source} />}</li>;
 }

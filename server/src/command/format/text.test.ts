@@ -68,6 +68,26 @@ loft.padstone: FAIL, T2.bending does not hold
         expect(text([open], plain)).toMatch(/INCOMPLETE, not checked: hanger H1\n$/);
     });
 
+    test('of stages each check is told where it is worst, and wherever it fails; hangers and the order of work by themselves', () => {
+        const kN = (value: number) => ({ value, unit: 'kN' });
+        const sags = { found: 12, hung: 9.9 };
+        const staged = text([job({
+            verdict: 'fail', verdictReason: 'T2.bending does not hold',
+            members: (['found', 'hung'] as const).map(stage => member('T2', { stage, deflection: { instant: { value: 1, unit: 'mm' }, final: { value: sags[stage], unit: 'mm' }, total: { value: 2, unit: 'mm' }, ratio: 4700 / sags[stage] } })),
+            hangers: [{ name: 'H1', stage: 'hung', carries: 'T2', carriesAt: 1500, from: 'R1', fromAt: 1500, force: { min: kN(0), max: kN(4.21) }, description: '2 rods M12 4.6', worst: 'H1.rods', source: at(30) }],
+            stages: [{ name: 'found', lines: ['T2 as it is'], source: at(31) }, { name: 'hung', title: 'rods', lines: ['have R1, H1 in place', 'tighten H1 to 2.5 kN'], source: at(32) }],
+            checks: [
+                check('T2.bending', 1.2, { stage: 'found' }), check('T2.bending', 1.1, { stage: 'hung' }),
+                check('T2.shear', 0.5, { stage: 'found' }), check('T2.shear', 0.2, { stage: 'hung' }), check('H1.rods', 0.4, { stage: 'hung' })
+            ]
+        })], plain);
+        expect(staged).toContain('FAIL  T2      190 × 240 mm C18  bending @ found  120 %  12.0 mm = L/391 (found)  1.35 G + 1.5 storage');
+        expect(staged).toContain('ok  H1      T2 from R1  rods         40 %  0.0 to 4.2 kN  2 rods M12 4.6');
+        expect(staged).toContain('  1. found: T2 as it is\n  2. hung (rods): have R1, H1 in place; tighten H1 to 2.5 kN\n');
+        const checks = staged.slice(staged.indexOf('Checks, each in its worst stage'), staged.indexOf('loft.padstone: FAIL')).split('\n').slice(2).map(line => line.trim().split(/ {2,}/).slice(1, 3).join(' '));
+        expect(checks.slice(0, 4)).toEqual(['T2.bending @ found 120 %', 'T2.bending @ hung 110 %', 'T2.shear @ found 50 %', 'H1.rods @ hung 40 %']);
+    });
+
     test('a utilisation just above 1 never reads as 100 %', () => {
         const close = job({ verdict: 'fail', verdictReason: 'T2.bending does not hold', checks: [check('T2.bending', 1.0004)] });
         expect(text([close], plain)).toMatch(/FAIL {2}T2\.bending {2}101 %/);

@@ -2,6 +2,7 @@
 import type { HangerSketch } from '../../results.js';
 import { r, type Frame } from './frame.js';
 import { labelName } from './labels.js';
+import { useLineOf } from '../parts.js';
 
 /** How far a rod goes beyond the member, before it is broken off. */
 export const rodHeight = 13;
@@ -11,6 +12,7 @@ export function hangerWords({ name, other, above }: HangerSketch): string {
 }
 
 export function Hangers({ frame, hangers }: { readonly frame: Frame; readonly hangers: readonly HangerSketch[] }) {
+    const lineOf = useLineOf();
     return (
         <g>
             {hangers.map(({ at, above, source }) => {
@@ -19,7 +21,7 @@ export function Hangers({ frame, hangers }: { readonly frame: Frame; readonly ha
                 const plate = -away * frame.halfDepth;
                 const end = away * (frame.halfDepth + rodHeight);
                 return (
-                    <g class="hanger" data-line={source.line} transform={`translate(${r(frame.along(at))} 0)`}>
+                    <g class="hanger" data-line={lineOf(source)} transform={`translate(${r(frame.along(at))} 0)`}>
                         <path class="rod" d={`M0 ${r(plate - away * 5.5)}V${r(end)}`} />
                         <path class="plate" d={`M-6 ${r(plate - away)}H6`} />
                         <path class="nut" d={`M-2.5 ${r(plate - away * 2)}h5v${-away * 2.5}h-5Z`} />

@@ -1,4 +1,5 @@
 /** Where the loads of a member are drawn: single ones nearest to it, the others in bands above, all to scale among their kind. */
+import type { SourceRef } from '../../../../language/src/model.js';
 import type { LoadSketch } from '../../results.js';
 import { amount, force } from '../numbers.js';
 import type { Frame } from './frame.js';
@@ -10,7 +11,7 @@ export interface PointArrow extends PlacedFlag {
     readonly size: number;
     readonly upwards: boolean;
     readonly label: string;
-    readonly line: number;
+    readonly source: SourceRef;
 }
 
 export interface Band {
@@ -22,7 +23,7 @@ export interface Band {
     readonly upwards: boolean;
     readonly label: string;
     readonly labelWidth: number;
-    readonly line: number;
+    readonly source: SourceRef;
 }
 
 export interface LoadLayout {
@@ -43,7 +44,7 @@ export function layOutLoads(frame: Frame, loads: readonly LoadSketch[], clear: n
 }
 
 function layOutPoints(frame: Frame, loads: readonly LoadSketch[]): { points: PointArrow[]; firstRow: number; height: number } {
-    const found = loads.flatMap(({ name, point, source }) => point ? [{ name, ...point, line: source.line }] : []);
+    const found = loads.flatMap(({ name, point, source }) => point ? [{ name, ...point, source }] : []);
     const sizeOf = sizes(found.map(point => point.force), pointSize);
     const flags = found.map(({ name, force: newtons, at }) => {
         const label = `${labelName(name)} ${force(newtons / 1000)}`;
@@ -54,7 +55,7 @@ function layOutPoints(frame: Frame, loads: readonly LoadSketch[]): { points: Poi
     const rows = Math.max(0, ...placed.map(flag => flag.row + 1));
     return {
         points: found.map((point, i) => ({
-            ...placed[i]!, x: frame.along(point.at), size: sizeOf(point.force), upwards: point.force < 0, label: flags[i]!.label, line: point.line
+            ...placed[i]!, x: frame.along(point.at), size: sizeOf(point.force), upwards: point.force < 0, label: flags[i]!.label, source: point.source
         })),
         firstRow,
         height: found.length > 0 ? firstRow + rows * rowHeight + 4 : 0
@@ -68,7 +69,7 @@ function layOutBands(frame: Frame, loads: readonly LoadSketch[], start: number):
         const label = `${labelName(band.name)} ${amount({ value: band.perLength, unit: 'kN/m' })}`;
         const from = frame.along(band.from);
         const to = frame.along(band.to);
-        return { from, to, label, labelWidth: textWidth(label), size: sizeOf(band.perLength), upwards: band.perLength < 0, line: band.source.line };
+        return { from, to, label, labelWidth: textWidth(label), size: sizeOf(band.perLength), upwards: band.perLength < 0, source: band.source };
     });
     const rows = stack(labelled.map(({ from, to, labelWidth }) => ({ from, to: Math.max(to, from + labelWidth) + 4 })));
     const feet: number[] = [];

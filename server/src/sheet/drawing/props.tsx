@@ -3,6 +3,7 @@ import type { MemberResult, PropSketch } from '../../results.js';
 import { setOut } from '../numbers.js';
 import { r, type Frame } from './frame.js';
 import { supportHeight } from './supports.js';
+import { useLineOf } from '../parts.js';
 
 export interface Prop extends PropSketch {
     /** The stages that it stands in, in words. */
@@ -35,10 +36,11 @@ export function propWords({ lift, stages, stays }: Prop): string {
 
 /** A screw prop: head plate, spindle and tube on a foot plate. */
 export function Props({ frame, props }: { readonly frame: Frame; readonly props: readonly Prop[] }) {
+    const lineOf = useLineOf();
     return (
         <g>
             {props.map(({ at, stays, source }) => (
-                <g class={stays ? 'prop' : 'prop passing'} data-line={source.line} transform={`translate(${r(frame.along(at))} ${r(frame.halfDepth)})`}>
+                <g class={stays ? 'prop' : 'prop passing'} data-line={lineOf(source)} transform={`translate(${r(frame.along(at))} ${r(frame.halfDepth)})`}>
                     <path class="plate" d={`M-5 1H5M-6 ${supportHeight}H6`} />
                     <path class="symbol" d={`M-1 1V7M1 1V7M-3 7H3M-2 7V${supportHeight}M2 7V${supportHeight}`} />
                 </g>

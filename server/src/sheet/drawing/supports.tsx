@@ -1,5 +1,6 @@
 import type { SupportSketch } from '../../results.js';
 import { degrees, r, type Frame } from './frame.js';
+import { useLineOf } from '../parts.js';
 
 /** How far a symbol reaches from the member's face. */
 export const supportHeight = 18;
@@ -13,12 +14,13 @@ export function Supports({ frame, supports }: { readonly frame: Frame; readonly 
 }
 
 function Support({ frame, support }: { readonly frame: Frame; readonly support: SupportSketch }) {
+    const lineOf = useLineOf();
     const x = frame.along(support.at);
     const foot = frame.steep && x < 1;
     const turn = foot || !frame.steep ? degrees(frame.slope) : 0;
     const width = Math.max(6, support.bearing ? frame.along(support.bearing) : foot ? 2 * frame.halfDepth : 8);
     return (
-        <g data-line={support.source.line} transform={`translate(${r(x)} ${r(foot ? 0 : frame.halfDepth)}) rotate(${r(turn)})`}>
+        <g data-line={lineOf(support.source)} transform={`translate(${r(x)} ${r(foot ? 0 : frame.halfDepth)}) rotate(${r(turn)})`}>
             {symbol(support.kind, width)}
             {support.tied && <path class="tie" d={`M0 ${r(foot ? -14 : -2 * frame.halfDepth - 3)}V${supportHeight}m-4 0h8M-4 ${r(foot ? -14 : -2 * frame.halfDepth - 3)}h8`} />}
         </g>
