@@ -8,7 +8,7 @@ import { failingCheckFindings, hazardFindings, requirementFindings } from './ass
 import { hangerResult } from './assemble/hanger-result.js';
 import { loadResults } from './assemble/loads.js';
 import { memberResult } from './assemble/member-result.js';
-import { elasticProperties } from './assemble/properties.js';
+import { propertiesOf } from './assemble/properties.js';
 import { evaluateRequirements } from './assemble/requirements.js';
 import { stageResults } from './assemble/stages.js';
 import { subjectsOf } from './assemble/subjects.js';
@@ -21,13 +21,11 @@ export function compute(evaluation: Evaluation): Results {
     const { model } = evaluation;
     const { parameters, findings: parameterFindings } = createParameters(model.values);
     const subjects = subjectsOf(model, parameters);
-    const actions = analyse(model, {
-        member: member => elasticProperties(member, subjects.of.get(member.name), model, parameters),
-        hanger: () => undefined
-    }, parameters);
+    const { properties, findings: springFindings } = propertiesOf(model, subjects.of, parameters);
+    const actions = analyse(model, properties, parameters);
     const { checks, members, hangers, lacking } = checkAll({ model, all: actions, parameters, subjects: subjects.of });
 
-    const textFindings = [...evaluation.findings, ...parameterFindings, ...subjects.findings, ...actions.findings];
+    const textFindings = [...evaluation.findings, ...parameterFindings, ...subjects.findings, ...springFindings, ...actions.findings];
     const understood = !textFindings.some(finding => finding.severity === 'error');
     const missing = missingMembers(evaluation, members, textFindings);
     const requirements = evaluateRequirements(model, checks, members);

@@ -7,17 +7,7 @@ export type Construct =
     | 'include' | 'use' | 'fire' | 'loadtest' | 'option' | 'breakeven';
 
 const reasons: Readonly<Partial<Record<Construct, string>>> = {
-    plies: 'members built up of leaves are not computed in this version',
-    ply: 'butt joints of leaves are not computed in this version',
-    bolts: 'bolts are not computed in this version',
-    leaves: 'leaves of a built-up member are not computed in this version',
-    flitch: 'flitch beams are not computed in this version',
-    steel: 'steel members are not computed in this version',
-    splices: 'splices are not computed in this version',
-    holes: 'holes are not computed in this version',
     weakenings: 'losses and notches are computed in members of one piece of timber alone',
-    hangers: 'hangers are not computed in this version',
-    stages: 'stages are not computed in this version: everything is there from the start',
     'prop under a loss': 'a prop that bears on wood that is lost is not computed',
     include: 'included files are not read here',
     use: 'the detail is in a file that is not read here',

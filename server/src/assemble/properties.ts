@@ -1,18 +1,49 @@
-/** What the analysis needs of each member's stiffness and weight. */
-import type { BoltRow, Member, Model, Splice } from '../../../language/src/model.js';
-import { isProblem } from '../analysis/problem.js';
+/** What the analysis needs of each member's and each hanger's stiffness. */
+import type { BoltRow, Finding, Hanger, Member, Model, Splice } from '../../../language/src/model.js';
+import { isProblem, type Problem } from '../analysis/problem.js';
 import { spliceLayout, spliceStiffness } from '../analysis/splice-layout.js';
-import type { ElasticProperties, WholeSection } from '../analysis/index.js';
+import type { ElasticProperties, HangerElasticity, PropertiesOf, WholeSection } from '../analysis/index.js';
 import { flitchElement, rolledElement, type MemberElement } from '../catalog/elements.js';
 import type { Parameters } from '../catalog/parameters.js';
 import { steelNamed } from '../catalog/steel-material.js';
 import type { TimberStrength } from '../catalog/timber.js';
 import type { SteelMember } from '../checks/en1993/steel-member.js';
 import { slipModulus } from '../checks/en1995/fasteners/slip.js';
+import { hangerElasticity, type HungMember } from '../checks/hanger/elasticity.js';
 import type { Subject } from './subjects.js';
 
+/** Looked up once for the whole file; a hanger that cannot be built as it is said is a finding. */
+export function propertiesOf(model: Model, subjects: ReadonlyMap<string, Subject>, parameters: Parameters): { readonly properties: PropertiesOf; readonly findings: readonly Finding[] } {
+    const findings: Finding[] = [];
+    const hangers = new Map(model.hangers.map(hanger => {
+        const spring = ofHanger(hanger, model, subjects, parameters);
+        if (spring && isProblem(spring)) {
+            findings.push({ severity: 'error', code: 'hanger-unsound', message: `${hanger.name}: ${spring.problem}`, source: hanger.usedAt ?? hanger.source });
+        }
+        return [hanger.name, spring && isProblem(spring) ? undefined : spring];
+    }));
+    return {
+        properties: {
+            member: member => elasticProperties(member, subjects.get(member.name), model, parameters),
+            hanger: ({ name }) => hangers.get(name)
+        },
+        findings
+    };
+}
+
+/** Undefined where one of its members is not there; the language says so. */
+function ofHanger(hanger: Hanger, model: Model, subjects: ReadonlyMap<string, Subject>, parameters: Parameters): HangerElasticity | Problem | undefined {
+    const hung = (name: string): HungMember | undefined => {
+        const member = model.members.find(candidate => candidate.name === name);
+        const subject = subjects.get(name);
+        return member && subject && { member, ...(subject.kind === 'timber' ? { strength: subject.strength } : {}) };
+    };
+    const [carried, carrier] = [hung(hanger.carries), hung(hanger.from)];
+    return carried && carrier && hangerElasticity(hanger, { carried, carrier }, model.materials, parameters.kdef('solid', model.job.serviceClass));
+}
+
 /** Mean values, EN 1995-1-1 2.3.2.2 and Table 3.2; undefined where something that they need is not known. */
-export function elasticProperties(member: Member, subject: Subject | undefined, model: Model, parameters: Parameters): ElasticProperties | undefined {
+function elasticProperties(member: Member, subject: Subject | undefined, model: Model, parameters: Parameters): ElasticProperties | undefined {
     switch (subject?.kind) {
         case 'timber': return ofTimber(member, subject.strength, model, parameters);
         case 'steel': return ofSteel(subject.steel, model);
