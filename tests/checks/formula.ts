@@ -4,7 +4,7 @@ import { substitute } from '../../server/src/sheet/math/substitute.js';
 import { parseTex, type Atom, type Row } from '../../server/src/sheet/math/tex.js';
 
 /** Stress and lengths of members in N and mm; a floor's numbers are in N and m among themselves. */
-const scale: Readonly<Record<string, number>> = { kN: 1e3, kNm: 1e6, 'mm/kN': 1e-3 };
+const scale: Readonly<Record<string, number>> = { kN: 1e3, kNm: 1e6, 'mm/kN': 1e-3, '°': Math.PI / 180 };
 
 export function inBase({ value, unit }: Amount): number {
     return value * (scale[unit] ?? 1);
@@ -44,11 +44,18 @@ function multiplied(atoms: readonly Atom[]): number {
             const all = parts(next.items).map(sum);
             result *= atom.tex === '\\min' ? Math.min(...all) : Math.max(...all);
             i++;
+        } else if (atom?.kind === 'scripts' && atom.base.kind === 'function' && atom.sup && next) {
+            result *= trigonometric(atom.base.tex, valueOf(next)) ** sum(atom.sup);
+            i++;
         } else if (atom) {
             result *= valueOf(atom);
         }
     }
     return result;
+}
+
+function trigonometric(name: string, angle: number): number {
+    return name === '\\sin' ? Math.sin(angle) : Math.cos(angle);
 }
 
 function parts(row: Row): Row[] {

@@ -9,9 +9,6 @@ import { bendingStress, bendingStressSteps } from './bending.js';
 import { sectionTerms, wholeSection } from './section.js';
 import { sizeFactor } from './size-factor.js';
 
-/** An axial force no larger than this is rounding in the analysis, N. */
-export const negligibleForce = 1;
-
 export interface AxialStresses {
     /** Positive whichever way it acts, MPa. */
     readonly axial: number;

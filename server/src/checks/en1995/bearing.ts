@@ -3,11 +3,11 @@ import type { Combination } from '../../analysis/actions.js';
 import type { MemberCheck, MemberContext, Outcome } from '../check.js';
 import { worstOf } from '../governing.js';
 import { amount, quotient, step, term, utilisationStep } from '../steps.js';
-import { negligibleForce } from './axial.js';
 import { compressionStrengthAtAngle } from './contact.js';
 import { contactsOf, contactsWithoutLength, type Contact } from './contacts.js';
 import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
 import { wholeSection } from './section.js';
+import { negligibleForce } from './free-length.js';
 
 /** Stress under a force R (N) over an effective length and a width (mm), MPa. */
 export function bearingStress(R: number, effectiveLength: number, width: number): number {
@@ -33,8 +33,9 @@ export const bearing: MemberCheck = {
 function worstAt(context: MemberContext, contact: Contact, factorOf: ReturnType<typeof durationFactors>): Outcome | undefined {
     const { strength } = context;
     const characteristic = compressionStrengthAtAngle(strength.fc0_k, strength.fc90_k, contact.kc90, contact.angle);
+    const uneven = unevenness(context, contact);
     return worstOf(contact.on.states.map(({ combination, R }): Outcome => {
-        const pressing = Math.max(0, R);
+        const pressing = uneven * Math.max(0, R);
         const demand = bearingStress(pressing, contact.effective, contact.width);
         const capacity = characteristic * factorOf(combination.duration);
         return {
@@ -43,14 +44,33 @@ function worstAt(context: MemberContext, contact: Contact, factorOf: ReturnType<
             capacity: amount(capacity, 'MPa'),
             combination,
             at: contact.on.at,
-            explain: () => explain(context, contact, combination, pressing, demand)
+            explain: () => explain(context, contact, combination, { R: Math.max(0, R), uneven, demand })
         };
     }));
 }
 
-function explain(context: MemberContext, contact: Contact, combination: Combination, R: number, demand: number): readonly Step[] {
+/** How much more the leaf that bears most has than the mean of those that bear: by the jumps of their shear; 1 of one piece. */
+function unevenness({ actions }: MemberContext, { on }: Contact): number {
+    if (!actions.leaves) {
+        return 1;
+    }
+    const jumps = actions.leaves.map(({ leaf }) => {
+        const here = actions.stations.filter(station => station.leaf === leaf && Math.abs(station.x - on.at) < touching)
+            .flatMap(({ states }) => states.map(({ combination, V }) => ({ label: combination.label, V })));
+        return here.reduce((most, one) => here.reduce((m, other) => other.label === one.label ? Math.max(m, Math.abs(one.V - other.V)) : m, most), 0);
+    }).filter(jump => jump > negligibleForce);
+    const sum = jumps.reduce((total, jump) => total + jump, 0);
+    return sum > 0 ? jumps.length * Math.max(...jumps) / sum : 1;
+}
+
+const touching = 1e-6;
+
+interface Pressed { readonly R: number; readonly uneven: number; readonly demand: number }
+
+function explain(context: MemberContext, contact: Contact, combination: Combination, { R, uneven, demand }: Pressed): readonly Step[] {
     const acrossGrain = Math.abs(contact.angle - Math.PI / 2) < 1e-9;
-    const stress = step('\\sigma_{c,d}', '\\frac{F_{c,d}}{l_{ef} b}', [
+    const stress = step('\\sigma_{c,d}', uneven > 1 ? '\\frac{k_u F_{c,d}}{l_{ef} b}' : '\\frac{F_{c,d}}{l_{ef} b}', [
+        ...uneven > 1 ? [term('k_u', uneven, '', 'the leaf that bears most over the mean')] : [],
         term('F_{c,d}', R / 1000, 'kN', contact.place), term('l_{ef}', contact.effective, 'mm'), term('b', contact.width, 'mm', 'width of the contact')
     ], amount(demand, 'MPa'), { clause: acrossGrain ? 'EN 1995-1-1 (6.4)' : 'EN 1995-1-1 6.2.2' });
     const across = designStrengthStep(context, combination.duration, 'f_{c,90,d}', strengthTerm(context, 'f_{c,90,k}', 'fc90_k'));

@@ -4,13 +4,11 @@ import type { Step } from '../../results.js';
 import type { MemberCheck, MemberContext } from '../check.js';
 import { whereOf, worstPlace, type Place } from '../governing.js';
 import { amount, step, term } from '../steps.js';
-import {
-    axialStresses, axialStressSteps, bendingSums, governingAxis, negligibleForce, sidewaysSizeFactor, sumStep, type AxialStresses, type Sums
-} from './axial.js';
+import { axialStresses, axialStressSteps, bendingSums, governingAxis, sidewaysSizeFactor, sumStep, type AxialStresses, type Sums } from './axial.js';
 import { bendingFactorTerms, bendingStrength } from './bending.js';
 import { bucklingOf, type Buckling } from './buckling.js';
 import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
-import { lateralBucklingLength, segmentsIn, spanBucklingLength, spansAt } from './free-length.js';
+import { heldByBolts, lateralBucklingLength, negligibleForce, segmentsIn, spanBucklingLength, spansAt } from './free-length.js';
 
 export interface CompressionStrengths { readonly fc0: number; readonly fmy: number; readonly fmz: number }
 
@@ -31,9 +29,10 @@ export function compressionSums(stress: AxialStresses, { fc0, fmy, fmz }: Compre
 export function bucklingAt(context: MemberContext, station: Station): BucklingPair {
     const { actions, member, strength } = context;
     const straightness = betaC[strength.product];
+    const held = heldByBolts(context);
     const pairs = spansAt(actions, station.x, member.length.value).flatMap(span => segmentsIn(actions, span).map((segment: Segment): BucklingPair => ({
-        y: bucklingOf(spanBucklingLength(span), segment.h, strength, straightness),
-        z: bucklingOf(lateralBucklingLength(span, member), segment.b, strength, straightness)
+        y: bucklingOf(held ?? spanBucklingLength(span), segment.h, strength, straightness),
+        z: bucklingOf(Math.min(held ?? Infinity, lateralBucklingLength(span, member)), segment.b, strength, straightness)
     })));
     const slenderer = (a: Buckling, b: Buckling): Buckling => b.lambda <= a.lambda ? a : b;
     return pairs.reduce((most, pair) => ({ y: slenderer(most.y, pair.y), z: slenderer(most.z, pair.z) }));

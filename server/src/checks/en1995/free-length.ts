@@ -2,6 +2,9 @@
 import type { MemberActions, Segment, Span } from '../../analysis/actions.js';
 import type { MemberContext } from '../check.js';
 
+/** An axial force no larger than this is rounding in the analysis, N. */
+export const negligibleForce = 1;
+
 /** Spans that a station stands in or at the end of; all of them for the short ends past the outer supports. */
 export function spansAt({ spans }: MemberActions, x: number, length: number): readonly Span[] {
     const touching = spans.filter(({ from, to }) => from <= x && x <= to);
@@ -23,4 +26,17 @@ export function spanBucklingLength({ from, to, overhang }: Span): number {
 /** Buckling length out of the plane: between restraints where there are any. */
 export function lateralBucklingLength(span: Span, { restraint }: MemberContext['member']): number {
     return Math.min(restraint?.value ?? Infinity, spanBucklingLength(span));
+}
+
+/**
+ * A leaf that pushes while its neighbours pull cannot leave them but between two bolts; undefined of other members,
+ * and of leaves that push together, which can all buckle as one.
+ */
+export function heldByBolts({ actions, member: { section } }: Pick<MemberContext, 'actions' | 'member'>): number | undefined {
+    if (section.shape !== 'plies' || actions.diagrams.N.some(({ min, max }) => Math.max(-min, max) > negligibleForce)) {
+        return undefined;
+    }
+    const stations = section.bolts.flatMap(({ places }) => places.map(({ x }) => x)).sort((a, b) => a - b);
+    const gaps = stations.slice(1).map((x, i) => x - stations[i]!);
+    return gaps.length > 0 ? Math.max(...gaps) : undefined;
 }

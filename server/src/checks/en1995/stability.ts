@@ -3,13 +3,14 @@ import type { Step } from '../../results.js';
 import type { MemberCheck, MemberContext } from '../check.js';
 import { whereOf, worstPlace, type Place } from '../governing.js';
 import { amount, quotient, step, term, utilisationStep } from '../steps.js';
-import { axialStressSteps, negligibleForce } from './axial.js';
+import { axialStressSteps } from './axial.js';
 import { bendingFactorTerms, bendingStrength, bendingStress, bendingStressSteps } from './bending.js';
 import type { Buckling } from './buckling.js';
 import { bucklingAt, bucklingSteps } from './compression.js';
 import { compressionEdgeAt, type CompressionEdge } from './compression-edge.js';
 import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
 import { shearModulus05, torsionConstant } from './lateral-buckling.js';
+import { negligibleForce } from './free-length.js';
 
 /**
  * Bending with compression, (6.35), and bending by itself, (6.33): the larger.

@@ -2,13 +2,12 @@ import type { Step } from '../../results.js';
 import type { MemberCheck, MemberContext } from '../check.js';
 import { whereOf, worstPlace, type Place } from '../governing.js';
 import { amount, term } from '../steps.js';
-import {
-    axialStresses, axialStressSteps, bendingSums, negligibleForce, sidewaysSizeFactor, sumStep, type AxialStresses, type Sums
-} from './axial.js';
+import { axialStresses, axialStressSteps, bendingSums, sidewaysSizeFactor, sumStep, type AxialStresses, type Sums } from './axial.js';
 import { bendingFactorTerms, bendingStrength } from './bending.js';
 import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
 import { wholeSection } from './section.js';
 import { sizeFactor } from './size-factor.js';
+import { negligibleForce } from './free-length.js';
 
 export interface TensionStrengths { readonly ft0: number; readonly fmy: number; readonly fmz: number }
 

@@ -24,25 +24,31 @@ function groupAt(bolts: readonly ThroughBolt[], { depth, butts }: PliesSection, 
     return beside.filter(({ x }, i) => i === 0 || reach(x) <= depth.value);
 }
 
-function sideAnswers(context: MemberContext, section: PliesSection, { leaf, at }: Butt, group: readonly ThroughBolt[], side: -1 | 1): readonly Answer[] {
+function sideAnswers(context: MemberContext, section: PliesSection, one: Butt, group: readonly ThroughBolt[], side: -1 | 1): readonly Answer[] {
+    const { leaf, at } = one;
     if (group.length === 0) {
         return [];
     }
     const place = `leaf ${leaf}, ${side < 0 ? 'left' : 'right'} of the butt at ${(at.value / 1000).toFixed(2)} m`;
-    return [...shearAnswers(context, group, leavesOf(context, section)), ...splittingAnswers(context, section, leaf, at.value, group)]
+    return [...shearAnswers(context, group, leavesOf(context, section)), ...splittingAnswers(context, section, one, group, side)]
         .map(answer => ({ ...answer, said: named(place, answer.said) }));
 }
 
-/** The shear of the leaf from its end to past the group; to the nearer of both edges, on the safe side. */
-function splittingAnswers(context: MemberContext, section: PliesSection, leaf: number, at: number, group: readonly ThroughBolt[]): readonly Answer[] {
+/**
+ * The shear of the leaf from its end to past the group. What holds the free end back pushes it the other way: left of
+ * the butt down under a positive shear, right of it up; from the edge that is pushed towards to the farthest bolt.
+ */
+function splittingAnswers(context: MemberContext, section: PliesSection, { leaf, at }: Butt, group: readonly ThroughBolt[], side: -1 | 1): readonly Answer[] {
     const { actions, strength } = context;
     const [b, h] = [section.breadth.value, section.depth.value];
-    const he = h / 2 + Math.min(Math.max(...group.map(({ height }) => height)), -Math.min(...group.map(({ height }) => height)));
-    const last = group.at(-1)!.x;
-    const [from, to] = [Math.min(at, last), Math.max(at, last)];
+    const heights = group.map(({ height }) => height);
+    const heTowards = (up: boolean): number => h / 2 + (up ? -Math.min(...heights) : Math.max(...heights));
+    const [from, to] = [at.value, group.at(-1)!.x].sort((one, other) => one - other) as [number, number];
     return actions.stations.filter(station => station.leaf === leaf && station.x >= from - 1e-6 && station.x <= to + 1e-6)
         .flatMap(station => station.states.map(state => ({
-            said: splitting({ b, h, he, wood: strength.softwood ? 'softwood' : 'hardwood' }, [state.V, 0], connectionFactors(context, state.combination)),
+            said: splitting({
+                b, h, he: heTowards(side * state.V > 0), wood: strength.softwood ? 'softwood' : 'hardwood'
+            }, [state.V, 0], connectionFactors(context, state.combination)),
             where: whereAt(station, state)
         })));
 }
