@@ -93,7 +93,7 @@ function summary(stages: readonly (MemberResult | HangerResult)[], results: Resu
     const stage = checks[0]?.stage;
     return {
         name,
-        state: checks.some(check => !(check.pass && check.utilisation <= 1)) ? 'fails' : open.length > 0 || checks.length === 0 ? 'incomplete' : 'holds',
+        state: !checks.every(holds) ? 'fails' : open.length > 0 || checks.length === 0 ? 'incomplete' : 'holds',
         checks,
         stage: stage === null || stage === last ? undefined : stage,
         open
@@ -105,17 +105,35 @@ function severity(check: CheckResult): number {
     return Number.isNaN(check.utilisation) ? Number.MAX_VALUE : Math.min(check.utilisation, Number.MAX_VALUE);
 }
 
-/** The worst of each check over the stages, in the order in which they first come. */
+/** The worst of each check over the stages, each subject's together. */
 export function worstOfEach(checks: readonly CheckResult[]): CheckResult[] {
-    const worst = new Map<string, CheckResult>();
-    for (const check of checks) {
-        const most = worst.get(check.id);
-        if (!most || severity(check) >= severity(most)) {
-            worst.set(check.id, check);
-        }
-    }
-    return [...worst.values()];
+    return grouped(checks).map(worstOf);
 }
+
+/** Of two that are as bad, the later. */
+function worstOf(stages: readonly CheckResult[]): CheckResult {
+    return stages.reduce((most, check) => severity(check) >= severity(most) ? check : most);
+}
+
+/** Each check in its worst stage, then in every other where it does not hold; each subject's together, as they first come. */
+export function worthShowing(checks: readonly CheckResult[]): CheckResult[] {
+    return grouped(checks).flatMap(stages => {
+        const worst = worstOf(stages);
+        return [worst, ...stages.filter(check => check !== worst && !holds(check))];
+    });
+}
+
+/** The stages of each check, the checks of each subject together. */
+function grouped(checks: readonly CheckResult[]): CheckResult[][] {
+    const subjects = new Map<string, Map<string, CheckResult[]>>();
+    for (const check of checks) {
+        const own = subjects.get(check.subject) ?? new Map<string, CheckResult[]>();
+        subjects.set(check.subject, own.set(check.id, [...own.get(check.id) ?? [], check]));
+    }
+    return [...subjects.values()].flatMap(own => [...own.values()]);
+}
+
+export const holds = ({ pass, utilisation }: CheckResult): boolean => pass && utilisation <= 1;
 
 function finalDeflection({ deflection: { final, ratio } }: MemberResult): string {
     const size = deflection(final.value);

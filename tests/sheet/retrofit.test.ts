@@ -57,7 +57,7 @@ describe('stages', () => {
         const blocks = sheet.elements.filter(element => attribute(element, 'id')?.startsWith('check-T2.bending'));
         expect(blocks.map(block => attribute(block, 'id'))).toEqual(['check-T2.bending-found']);
         const block = textOf(blocks[0]!);
-        expect(block).toContain('stage found, governed by');
+        expect(block).toContain('✗ FAILS stage found, EN 1995-1-1 6.1.6');
         for (const check of checks.filter(({ id }) => id === 'T2.bending')) {
             expect(block).toContain(`${check.stage} ${percentUp(check.utilisation)} ${check.pass ? '✓ holds' : '✗ FAILS'}`);
         }

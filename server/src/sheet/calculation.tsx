@@ -24,10 +24,10 @@ export function Calculation({ check, ledger, children }: Props) {
     return (
         <details class="calculation" id={checkAnchor(check)} open={!folded} data-line={lineOf(check.source)}>
             <summary>
-                <b>{check.id}</b> <b class="number">{percentUp(check.utilisation)}</b> <OutcomeMark outcome={outcomeOf(check)} /> <span class="small">{check.clause}</span>
+                <b>{check.id}</b> <b class="number">{percentUp(check.utilisation)}</b> <OutcomeMark outcome={outcomeOf(check)} /> <span class="small">{check.stage !== null && <>stage {check.stage}, </>}{check.clause}</span>
             </summary>
             <p class="governs">
-                {against(check.demand, check.capacity)}, at {station(check.at.value * 1000)}{check.stage !== null && <>, stage {check.stage}</>}, governed by <b>{check.combination}</b>{check.duration && ` (${check.duration})`}
+                {against(check.demand, check.capacity)}, at {station(check.at.value * 1000)}, governed by <b>{check.combination}</b>{check.duration && ` (${check.duration})`}
             </p>
             {check.steps.map(step => <StepLine step={step} />)}
             <Where terms={inputsOf(check.steps)} ledger={ledger} />

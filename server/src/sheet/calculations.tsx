@@ -1,6 +1,6 @@
 /** Checks as blocks. Of the stages, the one where a check is worst is shown in full, and each where it fails; the others in a table. */
 import type { CheckResult, Results } from '../results.js';
-import { worstOfEach } from '../summary.js';
+import { worstOfEach, worthShowing } from '../summary.js';
 import { Calculation } from './calculation.js';
 import { against, percentUp, station } from './numbers.js';
 import { outcomeOf } from './outcome.js';
@@ -15,19 +15,13 @@ export function Calculations({ checks, ledger }: Props) {
     const worst = new Set(worstOfEach(checks));
     return (
         <>
-            {shownInFull(checks).map(check => (
+            {worthShowing(checks).map(check => (
                 <Calculation check={check} ledger={ledger}>
                     {worst.has(check) && <Stages stages={checks.filter(({ id }) => id === check.id)} />}
                 </Calculation>
             ))}
         </>
     );
-}
-
-/** Each check's worst stage, and every other where it does not hold. */
-export function shownInFull(checks: readonly CheckResult[]): CheckResult[] {
-    const worst = new Set(worstOfEach(checks));
-    return checks.filter(check => worst.has(check) || outcomeOf(check) === 'fail');
 }
 
 function Stages({ stages }: { readonly stages: readonly CheckResult[] }) {

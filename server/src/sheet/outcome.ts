@@ -1,6 +1,6 @@
 /** What a row says of itself in words; colour and bar only repeat it. */
 import type { CheckResult, Verdict } from '../results.js';
-import type { State } from '../summary.js';
+import { holds, type State } from '../summary.js';
 
 export type Outcome = 'pass' | 'fail' | 'incomplete';
 
@@ -14,7 +14,7 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
 
 export const marks: Readonly<Record<Outcome, string>> = { pass: '✓', fail: '✗', incomplete: '?' };
 
-export const outcomeOf = (check: CheckResult): Outcome => check.pass && check.utilisation <= 1 ? 'pass' : 'fail';
+export const outcomeOf = (check: CheckResult): Outcome => holds(check) ? 'pass' : 'fail';
 
 export function outcomeOfState(state: State): Outcome {
     switch (state) {

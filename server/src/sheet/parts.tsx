@@ -66,5 +66,5 @@ const longestCombination = 64;
 
 export function Combination({ label }: { readonly label: string }) {
     const shown = clip(label, longestCombination);
-    return shown === label ? <>{label}</> : <span title={label}>{shown}</span>;
+    return shown === label ? <>{label}</> : <span title={label}>{shown.replace(/[\s,+(]*…$/, ' …')}</span>;
 }

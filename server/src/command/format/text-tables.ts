@@ -1,6 +1,6 @@
 import { amount, percentUp } from '../../sheet/numbers.js';
 import type { Amount, RequirementResult, Results } from '../../results.js';
-import { hangerSummaries, memberSummaries, worstOfEach, type MemberSummary, type State } from '../../summary.js';
+import { hangerSummaries, memberSummaries, worthShowing, type MemberSummary, type State } from '../../summary.js';
 import type { Page } from './page.js';
 import { painted, plain, table, type Cell, type Column } from './table.js';
 
@@ -49,7 +49,7 @@ const wide = 100;
 /** Of the stages, the one where a check is worst, and each where it fails. */
 export function checksTable(results: Results, page: Page): string {
     const ifWide = <T>(...cells: T[]): T[] => page.width < wide ? [] : cells;
-    const worst = new Set(worstOfEach(results.checks));
+    const last = results.stages.at(-1)?.name ?? null;
     return results.checks.length === 0 ? '' : table([
         { head: '' },
         { head: 'check', clips: 3 },
@@ -59,9 +59,9 @@ export function checksTable(results: Results, page: Page): string {
         { head: 'at', align: 'right' },
         { head: 'governed by', clips: 1 },
         ...ifWide<Column>({ head: 'duration' }, { head: 'clause', clips: 2 })
-    ], results.checks.filter(check => worst.has(check) || !check.pass).map(check => [
+    ], worthShowing(results.checks).map(check => [
         stateWord(check.pass ? 'holds' : 'fails', page),
-        staged(check.id, check.stage),
+        staged(check.id, check.stage === last ? null : check.stage),
         percentUp(check.utilisation),
         amount(check.demand),
         amount(check.capacity),

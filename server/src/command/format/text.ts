@@ -19,7 +19,7 @@ function fileText(results: Results, page: Page): string {
         ['Members', membersTable(results, page)],
         ['Hangers', hangersTable(results, page)],
         ['Order of work', stageLines(results)],
-        [results.stages.length > 1 ? 'Checks, each in its worst stage' : 'Checks', checksTable(results, page)],
+        [checksTitle(results), checksTable(results, page)],
         ['Requirements', requirementsTable(results, page)],
         ['Hazards', hazardLines(results, page)],
         ['Not checked', uncheckedLines(results)],
@@ -30,6 +30,10 @@ function fileText(results: Results, page: Page): string {
         ...sections.filter(([, body]) => body !== '').map(([title, body]) => `${bold(title)}\n${body}`),
         verdictLine(results, page)
     ].join('\n\n');
+}
+
+function checksTitle({ stages }: Results): string {
+    return stages.length > 1 ? `Checks, each in its worst stage (${stages.at(-1)!.name} where none is named)` : 'Checks';
 }
 
 function heading({ file, job }: Results): string {
