@@ -3,8 +3,9 @@ import type { Hanger, Member, Model, Stage, StageStep } from '../../language/src
 import type { Actions, MemberActions } from '../../server/src/analysis/actions.js';
 import { analyse, type ElasticProperties, type HangerElasticity } from '../../server/src/analysis/index.js';
 import type { Parameters } from '../../server/src/catalog/parameters.js';
-import { given, model, source, type LoadSketch } from './fixture.js';
-import { unfactored } from './figures.js';
+import { given, model, recommended, source, type LoadSketch } from './fixture.js';
+
+const unfactored = { ...recommended, gammaG: 1, gammaGfavourable: 1 };
 
 export interface HangerSketch { readonly name: string; readonly carries: string; readonly at: number; readonly from: string; readonly fromAt: number; readonly k: number; readonly final?: number }
 

@@ -14,6 +14,7 @@ export interface Rule {
     readonly permanent: number;
     /** Indices of cases and their factors. */
     readonly variable: Int32Array;
+    /** One and the same array where rules differ in their permanent loads alone: then they are placed alike. */
     readonly factors: Float64Array;
     /** Factors of the variable cases' share in creep, where it counts; permanent loads have all of theirs. */
     readonly creep?: Float64Array;
@@ -37,8 +38,8 @@ export function ultimateRules(cases: readonly UnitCase[], relevant: Relevant, p:
         const leading = (action: string) => (unit: UnitCase) => p.gammaQ * (unit.action === action ? 1 : unit.psi[0]);
         for (const action of actionsOf(lasting)) {
             const unfavourable = equation === '6.10' ? p.gammaG : p.xi * p.gammaG;
-            rules.push(rule('ultimate', unfavourable, lasting, leading(action)));
-            rules.push(rule('ultimate', p.gammaGfavourable, lasting, leading(action)));
+            const leads = rule('ultimate', unfavourable, lasting, leading(action));
+            rules.push(leads, { ...leads, permanent: p.gammaGfavourable });
         }
         if (equation === '6.10a/b') rules.push(rule('ultimate', p.gammaG, lasting, (unit) => p.gammaQ * unit.psi[0]));
     }

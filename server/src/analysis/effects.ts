@@ -1,7 +1,7 @@
 /** What each unit case does at each station of a member. */
 import type { ElementState } from './element.js';
 import type { Element, Mesh, PieceMesh, StrandMesh } from './mesh.js';
-import { stateOf, type UnitSolution } from './unit-solutions.js';
+import { stateSize, type UnitSolution } from './unit-solutions.js';
 
 /** A place on the element of this index in any strand of a member, mm from the element's start. */
 export interface Place { readonly element: number; readonly into: number; readonly x: number }
@@ -25,9 +25,8 @@ export function shapeAt(element: Element, state: ElementState, x: number): { rea
     const { EI, GAs } = element;
     const { V, M, theta, down } = state;
     const rotation = theta + (M * x + (V * x * x) / 2 - (down * x ** 3) / 6) / EI;
-    const bending = ((M * x * x) / 2 + (V * x ** 3) / 6 - (down * x ** 4) / 24) / EI;
     return {
-        v: state.v + theta * x + bending - (V * x - (down * x * x) / 2) / GAs,
+        v: state.v + upwards(theta, M, V, down, EI, GAs, x),
         slope: rotation - (V - down * x) / GAs
     };
 }
@@ -37,19 +36,27 @@ export interface Scale { readonly force: number; readonly moment: number; readon
 
 const rounding = 1e-9;
 
-export function scaleOf({ elements }: Mesh, solution: UnitSolution): Scale {
+export function scaleOf({ elements }: Mesh, { states, links }: UnitSolution): Scale {
     let [force, moment, movement] = [0, 0, 0];
-    for (const element of elements) {
-        const state = stateOf(solution, element.id);
-        for (const into of [0, element.length / 2, element.length]) {
-            const { N, V, M } = forcesAt(state, into);
-            force = Math.max(force, Math.abs(N), Math.abs(V));
-            moment = Math.max(moment, Math.abs(M));
-            movement = Math.max(movement, Math.abs(shapeAt(element, state, into).v));
+    for (const { id, length, EI, GAs } of elements) {
+        const i = stateSize * id;
+        const [N, V, M, v, theta, along, down] = [states[i]!, states[i + 1]!, states[i + 2]!, states[i + 3]!, states[i + 4]!, states[i + 5]!, states[i + 6]!];
+        force = Math.max(force, Math.abs(N), Math.abs(N - along * length), Math.abs(V), Math.abs(V - down * length));
+        moment = Math.max(moment, Math.abs(M));
+        movement = Math.max(movement, Math.abs(v));
+        for (let x = length / 2; x <= length; x += length / 2) {
+            moment = Math.max(moment, Math.abs(M + (V - down * x / 2) * x));
+            movement = Math.max(movement, Math.abs(v + upwards(theta, M, V, down, EI, GAs, x)));
         }
     }
-    for (const value of solution.links) force = Math.max(force, Math.abs(value));
+    for (let i = 0; i < links.length; i++) force = Math.max(force, Math.abs(links[i]!));
     return { force: force * rounding, moment: moment * rounding, movement: movement * rounding };
+}
+
+/** Of a place x on an element above its start. */
+export function upwards(theta: number, M: number, V: number, down: number, EI: number, GAs: number, x: number): number {
+    const bending = ((M / 2 + (V / 6 - (down * x) / 24) * x) * x * x) / EI;
+    return theta * x + bending - ((V - (down * x) / 2) * x) / GAs;
 }
 
 /** On one strand. */
@@ -57,18 +64,21 @@ export function effectsAt({ elements }: StrandMesh, places: readonly Place[], so
     const cases = solutions.length;
     const size = places.length * cases;
     const effects = { cases, places, N: new Float64Array(size), V: new Float64Array(size), M: new Float64Array(size) };
-    solutions.forEach((solution, c) => {
+    solutions.forEach(({ states }, c) => {
         const { force, moment } = scales[c]!;
         if (force === 0 && moment === 0) return;
-        let [element, state] = [-1, stateOf(solution, 0)];
-        places.forEach((place, s) => {
-            if (place.element !== element) state = stateOf(solution, elements[element = place.element]!.id);
-            const { N, V, M } = forcesAt(state, place.into);
+        for (let s = 0; s < places.length; s++) {
+            const { element, into } = places[s]!;
+            const i = stateSize * elements[element]!.id;
+            const [V0, along, down] = [states[i + 1]!, states[i + 5]!, states[i + 6]!];
+            const N = states[i]! - along * into;
+            const V = V0 - down * into;
+            const M = states[i + 2]! + (V0 - down * into / 2) * into;
             const at = s * cases + c;
             if (Math.abs(N) > force) effects.N[at] = N;
             if (Math.abs(V) > force) effects.V[at] = V;
             if (Math.abs(M) > moment) effects.M[at] = M;
-        });
+        }
     });
     return effects;
 }
@@ -78,7 +88,12 @@ export function sumOf(all: readonly Effects[]): Effects {
     const [first, ...others] = all as [Effects, ...Effects[]];
     if (others.length === 0) return first;
     const sum = { ...first, N: first.N.slice(), V: first.V.slice(), M: first.M.slice() };
-    for (const other of others) for (const key of ['N', 'V', 'M'] as const) other[key].forEach((value, i) => { sum[key][i]! += value; });
+    for (const other of others) {
+        for (const key of ['N', 'V', 'M'] as const) {
+            const [to, from] = [sum[key], other[key]];
+            for (let i = 0; i < to.length; i++) to[i]! += from[i]!;
+        }
+    }
     return sum;
 }
 

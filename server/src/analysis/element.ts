@@ -67,26 +67,23 @@ export function nodalLoads(element: Stiffness, load: LineLoad): readonly number[
     return rotateRow([axial, shear, -moment, axial, shear, moment], transform(element));
 }
 
-/** From the global displacements of its two nodes. */
-export function elementState(element: Stiffness, d: ArrayLike<number>, load: LineLoad): ElementState {
+/** From the global displacements of its two nodes, six of `d` from `from` on; writes N, V, M, v, theta, along, down of its start. */
+export function writeState(element: Stiffness, d: Float64Array, from: number, { along, down }: LineLoad, states: Float64Array, to: number): void {
     const { length: L, EA, EI, GAs, offset, cos, sin } = element;
     const phi = (12 * EI) / (GAs * L * L);
     const k = EI / (L ** 3 * (1 + phi));
-    const [U1, V1, t1, U2, V2, t2] = [d[0]!, d[1]!, d[2]!, d[3]!, d[4]!, d[5]!];
+    const [U1, V1, t1, U2, V2, t2] = [d[from]!, d[from + 1]!, d[from + 2]!, d[from + 3]!, d[from + 4]!, d[from + 5]!];
     const u1 = cos * U1 + sin * V1 - offset * t1;
     const u2 = cos * U2 + sin * V2 - offset * t2;
     const v1 = cos * V1 - sin * U1;
     const v2 = cos * V2 - sin * U2;
-    const { along, down } = load;
-    return {
-        N: (EA / L) * (u2 - u1) + (along * L) / 2,
-        V: 12 * k * (v1 - v2) + 6 * L * k * (t1 + t2) + (down * L) / 2,
-        M: -k * L * (6 * (v1 - v2) + (4 + phi) * L * t1 + (2 - phi) * L * t2) - (down * L * L) / 12,
-        v: v1,
-        theta: t1,
-        along,
-        down
-    };
+    states[to] = (EA / L) * (u2 - u1) + (along * L) / 2;
+    states[to + 1] = 12 * k * (v1 - v2) + 6 * L * k * (t1 + t2) + (down * L) / 2;
+    states[to + 2] = -k * L * (6 * (v1 - v2) + (4 + phi) * L * t1 + (2 - phi) * L * t2) - (down * L * L) / 12;
+    states[to + 3] = v1;
+    states[to + 4] = t1;
+    states[to + 5] = along;
+    states[to + 6] = down;
 }
 
 type Transform = readonly (readonly [number, number, number])[];

@@ -23,20 +23,21 @@ export interface ReactionContext {
     readonly parameters: Parameters;
 }
 
-/** Upward force on a member at a place, from its support there: what it needs itself and what rests on it there. */
-function upwardAt(mesh: Mesh, holds: Float64Array, piece: number, place: number): number {
-    const { strands, bearerPlaces, piece: { bearers } } = mesh.pieces[piece]!;
-    let sum = 0;
-    for (const { at, nodes } of strands) for (const node of at[place]!) sum += holds[2 * nodes[node]!.id + 1]!;
-    bearers.forEach((bearer, i) => {
-        if (bearerPlaces[i] === place) sum += upwardAt(mesh, holds, bearer.piece, placeOf(mesh, bearer.piece, bearer.support));
-    });
-    return sum;
+/** Nodes whose upward holds sum to the force from a member's support: its own there, and those of what rests on it there. */
+function nodesUpTo(mesh: Mesh, piece: number, place: number): number[] {
+    const { bearerPlaces, piece: { bearers } } = mesh.pieces[piece]!;
+    const upper = bearers.flatMap((bearer, i) => (bearerPlaces[i] === place ? nodesUpTo(mesh, bearer.piece, placeOf(mesh, bearer.piece, bearer.support)) : []));
+    return [...ownNodes(mesh, piece, place), ...upper];
 }
 
-function rightAt(mesh: Mesh, holds: Float64Array, piece: number, place: number): number {
+function ownNodes(mesh: Mesh, piece: number, place: number): number[] {
+    return mesh.pieces[piece]!.strands.flatMap(({ at, nodes }) => at[place]!.map((node) => nodes[node]!.id));
+}
+
+/** `component` 0 is to the right, 1 upwards. */
+function sumAt(nodes: readonly number[], holds: Float64Array, component: 0 | 1): number {
     let sum = 0;
-    for (const { at, nodes } of mesh.pieces[piece]!.strands) for (const node of at[place]!) sum += holds[2 * nodes[node]!.id]!;
+    for (const node of nodes) sum += holds[2 * node + component]!;
     return sum;
 }
 
@@ -89,13 +90,14 @@ function reaction(context: ReactionContext, piece: number, support: Support, nam
     const { member } = mesh.pieces[piece]!.piece;
     const place = placeOf(mesh, piece, support);
     const share = carries(member, support) ? shareOf(companions(mesh, piece, support), support) : 0;
-    const up = (holds: Float64Array): number => share * upwardAt(mesh, holds, piece, place);
-    const right = (holds: Float64Array): number => rightAt(mesh, holds, piece, place);
+    const [lifting, own] = [nodesUpTo(mesh, piece, place), ownNodes(mesh, piece, place)];
+    const up = (holds: Float64Array): number => share * sumAt(lifting, holds, 1);
+    const right = (holds: Float64Array): number => sumAt(own, holds, 0);
     const unit = (of: (holds: Float64Array) => number): UnitForces[] => loaded.map(({ solutions, scales, combine }) =>
         ({ combine, units: cleaned(solutions.ofCases.map(({ holds }) => of(holds)), scales) }));
     const [vertical, horizontal] = [unit(up), unit(right)];
     const states = forceStates(cases, vertical, rules);
-    const lifting = equilibriumRules(cases, relevant, parameters);
+    const overturning = equilibriumRules(cases, relevant, parameters);
     return {
         support: name,
         kind: support.kind,
@@ -106,7 +108,7 @@ function reaction(context: ReactionContext, piece: number, support: Support, nam
         design: rangeOf(states),
         states,
         equilibriumMin: Math.min(...vertical.map(({ units }, i) =>
-            equilibriumMin(cases, units, parts, Float64Array.from(loaded[i]!.solutions.holdsOfParts, up), lifting, parameters))),
+            equilibriumMin(cases, units, parts, Float64Array.from(loaded[i]!.solutions.holdsOfParts, up), overturning, parameters))),
         ...(horizontal.some(({ units }) => units.some((force) => force !== 0)) ? { horizontal: rangeOf(forceStates(cases, horizontal, rules)) } : {})
     };
 }

@@ -2,11 +2,11 @@
 import type { Span, UnitCase } from './actions.js';
 import type { Rule } from './combinations.js';
 import { isSet } from './durations.js';
-import { shapeAt, placeAt, type Place, type Scale } from './effects.js';
+import { shapeAt, placeAt, upwards, type Place, type Scale } from './effects.js';
 import type { ElementState } from './element.js';
 import type { PieceMesh } from './mesh.js';
 import { rootOf } from './spans.js';
-import { stateOf, weightedState, type UnitSolution } from './unit-solutions.js';
+import { stateOf, stateSize, weightedState, type UnitSolution } from './unit-solutions.js';
 
 /** A member as one stiffness lets it bend. */
 export interface Bent {
@@ -47,17 +47,22 @@ export function sagsOf(context: SagContext, strand: number, span: Span, places: 
     const { cases, instant, final, kdef } = context;
     const layers = [instant, ...(final ? [final] : [])].map((bent) => layerOf(bent, strand, span, places));
     const count = cases.length;
+    const always = cases.flatMap(({ id, permanent }) => (permanent ? [id] : []));
     return {
         span, places,
         by: (rule) => {
             const { first, last } = weightsOf(rule, cases, final ? undefined : kdef);
             const weights = final ? [first, last] : [first];
-            const value = (s: number, c: number): number => layers.reduce((sum, { w }, i) => sum + weights[i]![c]! * w[s * count + c]!, 0);
             const n = rule.variable.length;
-            const always = cases.flatMap(({ id, permanent }) => (permanent ? [id] : []));
             const w = new Float64Array(places.length * n);
-            const steady = Float64Array.from(places, (_, s) => always.reduce((sum, c) => sum + value(s, c), 0));
-            places.forEach((_, s) => rule.variable.forEach((c, i) => { w[s * n + i] = value(s, c); }));
+            const steady = new Float64Array(places.length);
+            layers.forEach((layer, l) => {
+                const weight = weights[l]!;
+                for (let s = 0; s < places.length; s++) {
+                    for (const c of always) steady[s]! += weight[c]! * layer.w[s * count + c]!;
+                    for (let i = 0; i < n; i++) w[s * n + i]! += weight[rule.variable[i]!]! * layer.w[s * count + rule.variable[i]!]!;
+                }
+            });
             return {
                 steady, w, count: n,
                 shape: (present) => {
@@ -103,14 +108,16 @@ function layerOf({ mesh, solutions, scales }: Bent, strand: number, span: Span, 
     const chords = solutions.map((solution) => chordOf(mesh, solution, span, from));
     const count = solutions.length;
     const w = new Float64Array(places.length * count);
-    solutions.forEach((solution, c) => {
+    solutions.forEach(({ states }, c) => {
         const { at, slope } = chords[c]!;
-        let [element, state] = [-1, stateOf(solution, 0)];
-        places.forEach((place, s) => {
-            if (place.element !== element) state = stateOf(solution, elements[element = place.element]!.id);
-            const sag = at + slope * (place.x - from) - shapeAt(elements[element]!, state, place.into).v;
-            if (Math.abs(sag) > scales[c]!.movement) w[s * count + c] = sag;
-        });
+        const { movement } = scales[c]!;
+        for (let s = 0; s < places.length; s++) {
+            const { element, into, x } = places[s]!;
+            const { id, EI, GAs } = elements[element]!;
+            const i = stateSize * id;
+            const sag = at + slope * (x - from) - states[i + 3]! - upwards(states[i + 4]!, states[i + 2]!, states[i + 1]!, states[i + 6]!, EI, GAs, into);
+            if (Math.abs(sag) > movement) w[s * count + c] = sag;
+        }
     });
     return {
         w,

@@ -102,33 +102,40 @@ export interface Loaded {
  * together (the greatest and least of both are among them).
  */
 export function stationsOf({ strand, elements }: StrandMesh, loaded: readonly Loaded[], rules: readonly Rule[]): Station[] {
-    const known = loaded.flatMap((one) => rules.map((rule) => ({
-        ...one, rule, axial: one.effects.N.some((value) => value !== 0),
-        combinations: new Map<number | string, Combination>(), shear: roomFor(rule), bending: roomFor(rule)
+    const alike = new Map<Float64Array, Rule[]>();
+    for (const rule of rules) alike.set(rule.factors, [...alike.get(rule.factors) ?? [], rule]);
+    const known = loaded.flatMap((one) => [...alike.values()].map((group) => ({
+        ...one, group, first: group[0]!, axial: one.effects.N.some((value) => value !== 0),
+        combinations: new Map<number | string, readonly Combination[]>(), shear: roomFor(group[0]!), bending: roomFor(group[0]!)
     })));
     return loaded[0]!.effects.places.map(({ element, x }, s) => {
-        const states = new Map<Combination, ActionState>();
-        for (const { effects: { N, V, M, cases }, steady, combine, rule, axial, combinations, shear, bending } of known) {
+        const states: ActionState[] = [];
+        for (const { effects: { N, V, M, cases }, steady, combine, group, first, axial, combinations, shear, bending } of known) {
             const offset = s * cases;
-            extremes(rule, V, offset, shear);
-            extremes(rule, M, offset, bending);
-            const bent = axial ? corners(rule, N, M, offset) : [bending.most, bending.least];
+            extremes(first, V, offset, shear);
+            extremes(first, M, offset, bending);
+            const bent = axial ? corners(first, N, M, offset) : [bending.most, bending.least];
+            const seen: (number | string)[] = [];
             for (const present of [...bent, shear.most, shear.least]) {
                 const key = placementKey(present);
-                let combination = combinations.get(key);
-                if (!combination) combinations.set(key, combination = combine(rule, present));
-                if (states.has(combination)) continue;
-                states.set(combination, {
-                    combination,
-                    N: combined(rule, present, steady('N', rule, s), N, offset),
-                    V: combined(rule, present, steady('V', rule, s), V, offset),
-                    M: combined(rule, present, steady('M', rule, s), M, offset)
-                });
+                if (seen.includes(key)) continue;
+                seen.push(key);
+                let made = combinations.get(key);
+                if (!made) combinations.set(key, made = group.map((rule) => combine(rule, present)));
+                const [n, v, m] = [combined(first, present, 0, N, offset), combined(first, present, 0, V, offset), combined(first, present, 0, M, offset)];
+                group.forEach((rule, i) => states.push({
+                    combination: made[i]!, N: steady('N', rule, s) + n, V: steady('V', rule, s) + v, M: steady('M', rule, s) + m
+                }));
             }
         }
         const leaf = strand.leaf === undefined ? {} : { leaf: strand.leaf };
-        return { x, segment: elements[element]!.segment, states: [...states.values()], ...leaf };
+        return { x, segment: elements[element]!.segment, states: unique(states), ...leaf };
     });
+}
+
+/** One state a combination: rules that come to the same loads come to the same combination. */
+function unique(states: readonly ActionState[]): ActionState[] {
+    return [...new Map(states.map((state) => [state.combination, state])).values()];
 }
 
 export function envelope(stations: readonly Station[], of: (state: ActionState) => number): DiagramPoint[] {

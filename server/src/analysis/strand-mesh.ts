@@ -21,6 +21,9 @@ export interface Element extends Stiffness {
     /** Nodes of its strand. */
     readonly node: number;
     readonly next: number;
+    /** Ids of these nodes. */
+    readonly from: number;
+    readonly to: number;
     /** Index among its strand's segments. */
     readonly segment: number;
     readonly x: number;
@@ -76,7 +79,7 @@ export function strandMesh(piece: Piece, strand: Strand, places: readonly number
         const [start, end] = [nodes[node]!, nodes[next]!];
         return {
             ...stiffnessOf(piece, strand, segment, set), ...axis,
-            id: numbers.elements++, node, next, segment, x,
+            id: numbers.elements++, node, next, from: start.id, to: end.id, segment, x,
             length: places[i + 1]! - x,
             offset: strand.segments[segment]!.shiftUp,
             dofs: [start.u, start.v, start.r, end.u, end.v, end.r],

@@ -1,11 +1,10 @@
 /** What one load does to a group, as flat rows of numbers that add up. */
-import { elementState, type ElementState, type LineLoad } from './element.js';
-import { direction } from './strand-mesh.js';
+import { writeState, type ElementState, type LineLoad } from './element.js';
 import type { Mesh } from './mesh.js';
 import type { Part } from './unit-cases.js';
 
 /** Per element: N, V, M, v, theta, along, down. */
-const stateSize = 7;
+export const stateSize = 7;
 
 export interface UnitSolution {
     /** By element id. */
@@ -67,23 +66,19 @@ export function solutionOf(mesh: Mesh, { moved, links }: Course, part?: Part): U
     const solution = noSolution(mesh);
     const { states, holds } = solution;
     const lines = new Map(part?.lines.map(({ element, load }) => [element, load]));
-    mesh.pieces.forEach(({ piece: { member }, strands }) => {
-        const { cos, sin } = direction(member);
-        for (const { elements, nodes } of strands) {
-            for (const element of elements) {
-                const load = lines.get(element.id) ?? unloaded;
-                const state = elementState(element, moved.subarray(6 * element.id, 6 * element.id + 6), load);
-                const { N, V, along, down } = state;
-                states.set([N, V, state.M, state.v, state.theta, along, down], stateSize * element.id);
-                const push = (id: number, axial: number, normal: number): void => {
-                    holds[2 * id]! += cos * axial - sin * normal;
-                    holds[2 * id + 1]! += sin * axial + cos * normal;
-                };
-                push(nodes[element.node]!.id, -N, V);
-                push(nodes[element.next]!.id, N - along * element.length, -(V - down * element.length));
-            }
-        }
-    });
+    for (const element of mesh.elements) {
+        const { id, cos, sin, length } = element;
+        const load = lines.size === 0 ? unloaded : lines.get(id) ?? unloaded;
+        const i = stateSize * id;
+        writeState(element, moved, 6 * id, load, states, i);
+        const [N, V] = [states[i]!, states[i + 1]!];
+        const [end, shear] = [N - load.along * length, V - load.down * length];
+        const [a, b] = [2 * element.from, 2 * element.to];
+        holds[a]! -= cos * N + sin * V;
+        holds[a + 1]! += cos * V - sin * N;
+        holds[b]! += cos * end + sin * shear;
+        holds[b + 1]! += sin * end - cos * shear;
+    }
     for (const { node, right, up } of part?.points ?? []) {
         holds[2 * node]! -= right;
         holds[2 * node + 1]! -= up;

@@ -52,10 +52,13 @@ export function factor({ first, start, values }: Skyline): number[] {
 /** Replaces the right-hand side by the solution. */
 export function substitute({ first, start, values }: Skyline, x: Float64Array): void {
     const n = first.length;
-    for (let j = 0; j < n; j++) {
+    // Nothing comes of the rows above the first load.
+    const loaded = x.findIndex((value) => value !== 0);
+    if (loaded < 0) return;
+    for (let j = loaded + 1; j < n; j++) {
         const column = start[j]! - first[j]!;
         let sum = 0;
-        for (let i = first[j]!; i < j; i++) sum += values[column + i]! * x[i]!;
+        for (let i = Math.max(first[j]!, loaded); i < j; i++) sum += values[column + i]! * x[i]!;
         x[j]! -= sum;
     }
     for (let j = 0; j < n; j++) x[j]! /= values[start[j + 1]! - 1]!;
