@@ -11,8 +11,14 @@ export function given<T = number>(value: T): Given<T> {
     return { value, evidence: { word: 'measured', stated: true }, source, path: 'test' };
 }
 
+const combinations = new Map<string, Combination>();
+
+/** One object a combination, as the analysis has it. */
 export function combination(duration: Combination['duration'] = 'medium-term', label = '1.35 G + 1.5 Q'): Combination {
-    return { kind: 'ultimate', factors: [1.35, 1.5], duration, label };
+    const key = `${duration} ${label}`;
+    const found = combinations.get(key) ?? { kind: 'ultimate', factors: [1.35, 1.5], duration, label };
+    combinations.set(key, found);
+    return found;
 }
 
 export function strengthOf(name: string): TimberStrength {

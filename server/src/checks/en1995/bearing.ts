@@ -56,8 +56,8 @@ function unevenness({ actions }: MemberContext, { on }: Contact): number {
     }
     const jumps = actions.leaves.map(({ leaf }) => {
         const here = actions.stations.filter(station => station.leaf === leaf && Math.abs(station.x - on.at) < touching)
-            .flatMap(({ states }) => states.map(({ combination, V }) => ({ label: combination.label, V })));
-        return here.reduce((most, one) => here.reduce((m, other) => other.label === one.label ? Math.max(m, Math.abs(one.V - other.V)) : m, most), 0);
+            .flatMap(({ states }) => states);
+        return here.reduce((most, one) => here.reduce((m, other) => other.combination === one.combination ? Math.max(m, Math.abs(one.V - other.V)) : m, most), 0);
     }).filter(jump => jump > negligibleForce);
     const sum = jumps.reduce((total, jump) => total + jump, 0);
     return sum > 0 ? jumps.length * Math.max(...jumps) / sum : 1;

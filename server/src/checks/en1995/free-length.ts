@@ -32,7 +32,17 @@ export function lateralBucklingLength(span: Span, { restraint }: MemberContext['
  * A leaf that pushes while its neighbours pull cannot leave them but between two bolts; undefined of other members,
  * and of leaves that push together, which can all buckle as one.
  */
-export function heldByBolts({ actions, member: { section } }: Pick<MemberContext, 'actions' | 'member'>): number | undefined {
+export function heldByBolts({ actions, member }: Pick<MemberContext, 'actions' | 'member'>): number | undefined {
+    if (!known.has(actions)) {
+        known.set(actions, greatestGap(actions, member));
+    }
+    return known.get(actions);
+}
+
+/** Asked at every station. */
+const known = new WeakMap<MemberActions, number | undefined>();
+
+function greatestGap(actions: MemberActions, { section }: MemberContext['member']): number | undefined {
     if (section.shape !== 'plies' || actions.diagrams.N.some(({ min, max }) => Math.max(-min, max) > negligibleForce)) {
         return undefined;
     }

@@ -2,12 +2,12 @@
 import type { ActionState, Segment, Station } from '../../analysis/actions.js';
 import type { Step } from '../../results.js';
 import type { MemberContext } from '../check.js';
+import { worstOf } from '../governing.js';
 import { judgedCheck, whereAt, type Answer } from '../judged.js';
 import { amount, quotient, step, term, utilisationStep } from '../steps.js';
 import { worst, type Verdict } from '../verdict.js';
 import { bendingFactorTerms, bendingStrength } from './bending.js';
 import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
-import { leafCount } from './section.js';
 import { shearStress } from './shear.js';
 
 /** Through the whole breadth; heights above the axis, mm. */
@@ -35,8 +35,9 @@ const largest = 50;
 
 export const netSection = judgedCheck('net section', 'EN 1995-1-1 5.2, 6.1.6', (context: MemberContext) => {
     const holes = holesOf(context);
+    const strengths = strengthsOf(context);
     return {
-        answers: clustersOf(holes).flatMap(cluster => answersAt(context, cluster)),
+        answers: clustersOf(holes).flatMap(cluster => answersAt(context, strengths, cluster)),
         lacking: holes.filter(({ diameter }) => diameter > largest)
             .map(({ x, diameter }) => `no rule of EN 1995-1-1 covers a hole of ${Math.round(diameter)} mm, at ${(x / 1000).toFixed(2)} m: up to ${largest} mm the net section suffices`)
     };
@@ -64,13 +65,21 @@ export function netOf({ b, h, shiftUp }: Pick<Segment, 'b' | 'h' | 'shiftUp'>, h
     return { lost, shift, A, I, edge: h / 2 + Math.abs(shift) };
 }
 
-function answersAt(context: MemberContext, cluster: readonly DrilledHole[]): readonly Answer[] {
+/** The worst state of each leaf beside the holes: numbers for all, a verdict for that one. */
+function answersAt(context: MemberContext, strengths: Strengths, cluster: readonly DrilledHole[]): readonly Answer[] {
     const { x } = cluster[0]!;
-    const leaves = leafCount(context.member) > 1 && context.actions.leaves ? context.actions.leaves.map(({ leaf }) => leaf) : [undefined];
-    return leaves.flatMap(leaf => besides(context.actions.stations.filter(station => station.leaf === leaf), x).flatMap(station => {
-        const segment = context.actions.segments[station.segment];
-        return segment ? station.states.map(state => ({ said: verdictOf(context, segment, cluster, state), where: whereAt(station, state) })) : [];
-    }));
+    const { actions } = context;
+    const leaves = actions.leaves ? actions.leaves.map(({ leaf }) => leaf) : [undefined];
+    return leaves.flatMap(leaf => {
+        const places = besides(actions.stations.filter(station => station.leaf === leaf), x).flatMap(station => {
+            const segment = actions.segments[station.segment];
+            const net = segment && netOf(segment, cluster);
+            return segment && net ? station.states.map(state => ({ station, segment, net, state, utilisation: Math.max(
+                bendingUse(net, state, strengths), shearUse(context, segment, net, state, strengths)) })) : [];
+        });
+        const most = worstOf(places);
+        return most ? [{ said: verdictOf(context, most.segment, most.net, cluster, most.state, strengths), where: whereAt(most.station, most.state) }] : [];
+    });
 }
 
 /** The stations next to a place on either side, or at it. */
@@ -80,22 +89,52 @@ function besides(stations: readonly Station[], x: number): readonly Station[] {
     return stations.filter(station => station.x === before || station.x === after);
 }
 
-function verdictOf(context: MemberContext, segment: Segment, holes: readonly DrilledHole[], state: ActionState): Verdict {
-    const net = netOf(segment, holes);
-    return worst(inBending(context, net, holes, state), inShear(context, segment, net, state));
+/** Design strengths by duration, each looked up once. */
+interface Strengths {
+    readonly fm: (state: ActionState) => number;
+    /** Along the grain, for the side that N is on. */
+    readonly fa: (state: ActionState) => number;
+    readonly fv: (state: ActionState) => number;
 }
 
-function inBending(context: MemberContext, net: NetSection, holes: readonly DrilledHole[], state: ActionState): Verdict {
-    const { N, M, combination } = state;
+function strengthsOf(context: MemberContext): Strengths {
     const { strength } = context;
-    const factor = durationFactors(context)(combination.duration);
-    const [fm, fa] = [bendingStrength(context) * factor, (N < 0 ? strength.fc0_k : strength.ft0_k) * factor];
-    const moment = Math.abs(M) + Math.abs(N * net.shift);
-    const stress = quotient(moment * net.edge, net.I);
-    const axial = quotient(Math.abs(N), net.A);
-    const sum = quotient(stress, fm) + (N === 0 ? 0 : quotient(axial, fa));
+    const factorOf = durationFactors(context);
+    const fm = bendingStrength(context);
+    const times = (fk: number, { combination }: ActionState): number => fk * factorOf(combination.duration);
     return {
-        utilisation: net.A > 0 && net.I > 0 ? sum : Infinity, demand: amount(N === 0 ? stress : sum, N === 0 ? 'MPa' : ''), capacity: N === 0 ? amount(fm, 'MPa') : amount(1),
+        fm: state => times(fm, state), fv: state => times(strength.fv_k, state),
+        fa: state => times(state.N < 0 ? strength.fc0_k : strength.ft0_k, state)
+    };
+}
+
+function stressesOf(net: NetSection, { N, M }: ActionState): { readonly stress: number; readonly axial: number } {
+    return {
+        stress: quotient((Math.abs(M) + Math.abs(N * net.shift)) * net.edge, net.I),
+        axial: N === 0 ? 0 : quotient(Math.abs(N), net.A)
+    };
+}
+
+function bendingUse(net: NetSection, state: ActionState, { fm, fa }: Strengths): number {
+    const { stress, axial } = stressesOf(net, state);
+    return net.A > 0 && net.I > 0 ? quotient(stress, fm(state)) + (axial === 0 ? 0 : quotient(axial, fa(state))) : Infinity;
+}
+
+function shearUse({ parameters }: MemberContext, { b, h }: Segment, { lost }: NetSection, state: ActionState, { fv }: Strengths): number {
+    return h > lost ? quotient(shearStress(state.V, b, h - lost, parameters.kcr), fv(state)) : Infinity;
+}
+
+function verdictOf(context: MemberContext, segment: Segment, net: NetSection, holes: readonly DrilledHole[], state: ActionState, strengths: Strengths): Verdict {
+    return worst(inBending(context, net, holes, state, strengths), inShear(context, segment, net, state, strengths));
+}
+
+function inBending(context: MemberContext, net: NetSection, holes: readonly DrilledHole[], state: ActionState, strengths: Strengths): Verdict {
+    const { stress, axial } = stressesOf(net, state);
+    const [fm, fa] = [strengths.fm(state), strengths.fa(state)];
+    const sum = bendingUse(net, state, strengths);
+    const alone = state.N === 0;
+    return {
+        utilisation: sum, demand: amount(alone ? stress : sum, alone ? 'MPa' : ''), capacity: alone ? amount(fm, 'MPa') : amount(1),
         clause: 'EN 1995-1-1 5.2, 6.1.6', explain: () => bendingSteps(context, net, holes, state, { stress, axial, fa, sum })
     };
 }
@@ -126,13 +165,16 @@ function bendingSteps(context: MemberContext, net: NetSection, holes: readonly D
     ];
 }
 
-function inShear(context: MemberContext, { b, h }: Segment, { lost }: NetSection, { V, combination }: ActionState): Verdict {
+function inShear(context: MemberContext, segment: Segment, net: NetSection, state: ActionState, strengths: Strengths): Verdict {
     const { kcr } = context.parameters;
+    const { b, h } = segment;
+    const { lost } = net;
+    const { V, combination } = state;
     const stress = shearStress(V, b, h - lost, kcr);
-    const capacity = context.strength.fv_k * durationFactors(context)(combination.duration);
+    const capacity = strengths.fv(state);
     const clause = 'EN 1995-1-1 5.2, 6.1.7';
     return {
-        utilisation: h > lost ? quotient(stress, capacity) : Infinity, demand: amount(stress, 'MPa'), capacity: amount(capacity, 'MPa'), clause,
+        utilisation: shearUse(context, segment, net, state, strengths), demand: amount(stress, 'MPa'), capacity: amount(capacity, 'MPa'), clause,
         explain: () => [
             step('\\tau_d', '\\frac{3 V_d}{2 k_{cr} b h_n}', [
                 term('V_d', Math.abs(V) / 1e3, 'kN'), term('k_{cr}', kcr, '', 'cracks, 6.1.7(2)'), term('b', b, 'mm'), term('h_n', h - lost, 'mm', 'depth less the holes')

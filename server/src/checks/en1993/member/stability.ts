@@ -1,5 +1,5 @@
 /** Which length may buckle sideways at each station, and with what diagram: from the actions to `stability`. */
-import type { ActionState, Span, Station } from '../../../analysis/actions.js';
+import type { ActionState, Combination, Span, Station } from '../../../analysis/actions.js';
 import type { SteelMemberContext } from '../../check.js';
 import { lateralBucklingLength, spanBucklingLength } from '../../en1995/free-length.js';
 import { judgedCheck, whereAt, type Answer } from '../../judged.js';
@@ -27,7 +27,7 @@ function answersIn(context: SteelMemberContext, span: Span): readonly Answer[] {
     const diagrams = diagramsOf(stations);
     return stations.flatMap(station => station.states.flatMap((state): Answer[] =>
         Math.abs(state.M) < negligible && state.N > -negligible
-            ? [] : [{ said: say(context, span, state, diagrams.get(state.combination.label)), where: whereAt(station, state) }]));
+            ? [] : [{ said: say(context, span, state, diagrams.get(state.combination)), where: whereAt(station, state) }]));
 }
 
 function say(context: SteelMemberContext, span: Span, { M, N }: ActionState, whole: MomentShape | undefined): Verdict | Problem {
@@ -49,18 +49,19 @@ function say(context: SteelMemberContext, span: Span, { M, N }: ActionState, who
 }
 
 /** C1 and C2 of each combination that is known at every station of the span. */
-function diagramsOf(stations: readonly Station[]): ReadonlyMap<string, MomentShape> {
-    const points = new Map<string, { x: number; M: number }[]>();
+function diagramsOf(stations: readonly Station[]): ReadonlyMap<Combination, MomentShape> {
+    const points = new Map<Combination, { x: number; M: number }[]>();
     stations.forEach(({ x, states }, i) => {
-        for (const { combination: { label }, M } of states) {
-            const line = points.get(label) ?? [];
+        for (const { combination, M } of states) {
+            const line = points.get(combination) ?? [];
             const seen = line.at(-1);
             if (line.length === i) {
-                points.set(label, [...line, { x, M }]);
+                line.push({ x, M });
+                points.set(combination, line);
             } else if (seen && line.length === i + 1 && Math.abs(M) > Math.abs(seen.M)) {
                 seen.M = M;
             }
         }
     });
-    return new Map([...points].filter(([, line]) => line.length === stations.length).map(([label, line]) => [label, shapeOfDiagram(line)]));
+    return new Map([...points].filter(([, line]) => line.length === stations.length).map(([combination, line]) => [combination, shapeOfDiagram(line)]));
 }

@@ -63,6 +63,6 @@ function jumpsAt({ stations }: MemberActions, at: number): Press['states'] {
     const here = stations.filter(({ x }) => Math.abs(x - at) < 1e-6).flatMap(({ states }) => states);
     return here.map(({ combination, V }) => ({
         combination,
-        force: here.reduce((most, other) => other.combination.label === combination.label ? Math.max(most, Math.abs(V - other.V)) : most, 0)
+        force: here.reduce((most, other) => other.combination === combination ? Math.max(most, Math.abs(V - other.V)) : most, 0)
     }));
 }

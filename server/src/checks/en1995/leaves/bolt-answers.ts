@@ -1,4 +1,5 @@
 /** What 8.2 says of bolts between leaves, one by one and in their rows along the grain. */
+import type { Combination } from '../../../analysis/actions.js';
 import type { MemberContext } from '../../check.js';
 import type { Answer } from '../../judged.js';
 import { isProblem, type Verdict } from '../../verdict.js';
@@ -21,9 +22,11 @@ export function shearAnswers(context: MemberContext, bolts: readonly ThroughBolt
 
 /** Bolts one behind another that push the same way, 8.1.2(4) and (5). */
 export function rowAnswers(context: MemberContext, bolts: readonly ThroughBolt[], leaves: readonly Leaf[]): readonly Answer[] {
-    const cases = bolts[0]?.cases ?? [];
-    return linesOf(bolts).flatMap(line => cases.flatMap(({ combination }) =>
-        Array.from({ length: leaves.length - 1 }, (_, plane) => runsIn(line, combination.label, plane)).flatMap((runs, plane) =>
+    const combinations = new Set(bolts.flatMap(({ cases }) => cases.map(({ combination }) => combination)));
+    const known = new Map(bolts.map(bolt => [bolt, new Map(bolt.cases.map(one => [one.combination, one]))]));
+    const caseOf = (bolt: ThroughBolt, combination: Combination): BoltCase | undefined => known.get(bolt)?.get(combination);
+    return linesOf(bolts).flatMap(line => [...combinations].flatMap(combination =>
+        Array.from({ length: leaves.length - 1 }, (_, plane) => runsIn(line, bolt => caseOf(bolt, combination), plane)).flatMap((runs, plane) =>
             runs.flatMap(run => answerOf(context, run, plane, leaves)))));
 }
 
@@ -44,10 +47,10 @@ function linesOf(bolts: readonly ThroughBolt[]): readonly (readonly ThroughBolt[
 }
 
 /** Stretches of a line that push one way along the grain, two bolts at least. */
-function runsIn(line: readonly ThroughBolt[], label: string, plane: number): readonly (readonly Loaded[])[] {
+function runsIn(line: readonly ThroughBolt[], caseOf: (bolt: ThroughBolt) => BoltCase | undefined, plane: number): readonly (readonly Loaded[])[] {
     const runs: Loaded[][] = [];
     for (const bolt of line) {
-        const loaded = bolt.cases.find(({ combination }) => combination.label === label);
+        const loaded = caseOf(bolt);
         const along = loaded?.forces[plane]?.x ?? 0;
         const last = runs.at(-1);
         if (!loaded || along === 0) {

@@ -35,14 +35,14 @@ export function boltStations({ bolts }: FlitchSection): readonly number[] {
 }
 
 export function combinationsOf({ actions }: MemberContext): readonly Combination[] {
-    return [...new Map(actions.stations.flatMap(({ states }) => states.map(({ combination }) => [combination.label, combination]))).values()];
+    return [...new Set(actions.stations.flatMap(({ states }) => states.map(({ combination }) => combination)))];
 }
 
 /** N mm of the whole beam. Straight between stations; one that this combination does not govern has its greatest moment instead. */
-export function momentAt({ actions: { stations } }: MemberContext, x: number, { label }: Combination): number {
+export function momentAt({ actions: { stations } }: MemberContext, x: number, wanted: Combination): number {
     const M = (i: number): number => {
         const { states } = stations[i]!;
-        const own = states.find(({ combination }) => combination.label === label);
+        const own = states.find(({ combination }) => combination === wanted);
         return own?.M ?? states.reduce((most, state) => Math.abs(state.M) > Math.abs(most) ? state.M : most, 0);
     };
     const next = stations.findIndex(station => station.x >= x);

@@ -57,12 +57,10 @@ export function boltName({ size }: BoltRow, x: number, height: number): string {
 function casesOf(actions: readonly BoltActions[]): readonly BoltCase[] {
     const planes = [...actions].sort((a, b) => a.plane - b.plane).map(({ states }) => ({
         greatest: states.reduce<Force>((most, one) => magnitude(forceOn(one)) > magnitude(most) ? forceOn(one) : most, { x: 0, z: 0 }),
-        byLabel: new Map(states.map(one => [one.combination.label, forceOn(one)]))
+        of: new Map(states.map(one => [one.combination, forceOn(one)]))
     }));
-    const combinations = new Map(actions.flatMap(({ states }) => states.map(({ combination }) => [combination.label, combination])));
-    return [...combinations].map(([label, combination]) => ({
-        combination, forces: planes.map(({ byLabel, greatest }) => byLabel.get(label) ?? greatest)
-    }));
+    const combinations = new Set(actions.flatMap(({ states }) => states.map(({ combination }) => combination)));
+    return [...combinations].map(combination => ({ combination, forces: planes.map(({ of, greatest }) => of.get(combination) ?? greatest) }));
 }
 
 /** The actions tell what the left leaf gets; the right one gets the opposite. */
