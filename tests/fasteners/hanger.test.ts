@@ -1,11 +1,11 @@
 /** The checks of a hanger as the whole calculation runs them. */
 import { describe, expect, test } from 'vitest';
-import { runHangerChecks } from '../../server/src/checks/runner.js';
+import { runChecks, runHangerChecks } from '../../server/src/checks/runner.js';
 import { hangerChecks } from '../../server/src/checks/index.js';
 import { hangerElasticity } from '../../server/src/checks/hanger/elasticity.js';
 import { tighteningOf } from '../../server/src/checks/hanger/tightening.js';
 import { expectExplained } from '../checks/explained.js';
-import { given } from '../checks/fixture.js';
+import { given, state } from '../checks/fixture.js';
 import { memberOf } from '../steel/answers.js';
 import { steelBeam } from '../steel/context.js';
 import { within } from '../steel/cases.js';
@@ -84,6 +84,24 @@ describe('one rod through both timbers', () => {
     test('with plates its hole is taken out of the contact', () => {
         const area = 130 * 100 - Math.PI / 4 * 17 ** 2;
         within(result(hangerContext({ hanger: single }), 'grain')!.utilisation, N / area / (1.5 * 2.5 * 0.8 / 1.3), 1e-9, 'grain');
+    });
+});
+
+describe('the timber that a rod passes down through', () => {
+    const single = { rods: { count: 1, size: 'M16', diameter: 16, grade: given('8.8') } } as const;
+    test('loses the rod of its breadth in bending; one that it passes beside loses nothing', () => {
+        const member = (rods: Partial<ReturnType<typeof hanger>>) => {
+            const { carried, carrier } = hangerContext({ hanger: rods });
+            return { ...carried, members: [carried.member, carrier.member], actions: { ...carried.actions, stations: [{ x: 1500, segment: 0, states: [state({ M: 8e6 })] }] } };
+        };
+        const net = runChecks(member(single)).results.find(({ check }) => check === 'net section')!;
+        within(net.demand.value, 8e6 / ((190 - 17) * 240 ** 2 / 6), 1e-9, 'stress');
+        expectExplained(net);
+        expect(runChecks(member({})).results.some(({ check }) => check === 'net section')).toBe(false);
+    });
+    test('of steel: said, for its flange', () => {
+        const { lacking } = runHangerChecks(hangerContext({ hanger: single, context: { carrier: steelBeam({ name: 'HEA 140', length: 4900, member: { name: 'R1' } }) } }));
+        expect(lacking).toContain('edge: rods through the flange of R1: its holes are not taken off');
     });
 });
 

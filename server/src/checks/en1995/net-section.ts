@@ -8,9 +8,10 @@ import { amount, quotient, step, term, utilisationStep } from '../steps.js';
 import { worst, type Verdict } from '../verdict.js';
 import { bendingFactorTerms, bendingStrength } from './bending.js';
 import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
+import { rodHoles } from '../hanger/layout.js';
 import { shearStress } from './shear.js';
 
-/** Through the whole breadth; heights above the axis, mm. */
+/** Heights above the axis, mm. */
 export interface DrilledHole {
     readonly x: number;
     readonly height: number;
@@ -37,7 +38,10 @@ export const netSection = judgedCheck('net section', 'EN 1995-1-1 5.2, 6.1.6', (
     const holes = holesOf(context);
     const strengths = strengthsOf(context);
     return {
-        answers: clustersOf(holes).flatMap(cluster => answersAt(context, strengths, cluster)),
+        answers: [
+            ...clustersOf(holes).flatMap(cluster => answersAt(context, strengths, { x: cluster[0]!.x, cluster, slot: 0 })),
+            ...rodSlots(context).map(({ x, breadth }) => ({ x, slot: breadth, cluster: holes.filter(hole => near(hole, x)) })).flatMap(place => answersAt(context, strengths, place))
+        ],
         lacking: holes.filter(({ diameter }) => diameter > largest)
             .map(({ x, diameter }) => `no rule of EN 1995-1-1 covers a hole of ${Math.round(diameter)} mm, at ${(x / 1000).toFixed(2)} m: up to ${largest} mm the net section suffices`)
     };
@@ -47,6 +51,20 @@ function holesOf({ member: { section, holes } }: MemberContext): readonly Drille
     const bolts = section.shape === 'plies' || section.shape === 'flitch'
         ? section.bolts.flatMap(({ diameter, places }) => places.map(({ x, height }) => ({ x, height, diameter: boltHole(diameter) }))) : [];
     return [...bolts, ...holes.map(({ at, height, diameter }) => ({ x: at.value, height: height.value, diameter: diameter.value }))];
+}
+
+/** What is drilled at one station: holes across, and upright rods that take of the breadth. */
+interface Drilled {
+    readonly x: number;
+    readonly cluster: readonly DrilledHole[];
+    /** mm of the breadth of each leaf, on the safe side. */
+    readonly slot: number;
+}
+
+const near = ({ x, diameter }: DrilledHole, at: number): boolean => Math.abs(x - at) <= 2.5 * diameter;
+
+function rodSlots({ hangers, members, member }: MemberContext): readonly { readonly x: number; readonly breadth: number }[] {
+    return hangers.flatMap(hanger => rodHoles(hanger, members, member) ?? []);
 }
 
 /** Each hole with those less than half of the least spacing, 2.5 d, along the grain from it: 5.2(4), from memory. */
@@ -66,13 +84,13 @@ export function netOf({ b, h, shiftUp }: Pick<Segment, 'b' | 'h' | 'shiftUp'>, h
 }
 
 /** The worst state of each leaf beside the holes: numbers for all, a verdict for that one. */
-function answersAt(context: MemberContext, strengths: Strengths, cluster: readonly DrilledHole[]): readonly Answer[] {
-    const { x } = cluster[0]!;
+function answersAt(context: MemberContext, strengths: Strengths, { x, cluster, slot }: Drilled): readonly Answer[] {
     const { actions } = context;
     const leaves = actions.leaves ? actions.leaves.map(({ leaf }) => leaf) : [undefined];
     return leaves.flatMap(leaf => {
         const places = besides(actions.stations.filter(station => station.leaf === leaf), x).flatMap(station => {
-            const segment = actions.segments[station.segment];
+            const whole = actions.segments[station.segment];
+            const segment = whole && { ...whole, b: whole.b - slot };
             const net = segment && netOf(segment, cluster);
             return segment && net ? station.states.map(state => ({ station, segment, net, state, utilisation: Math.max(
                 bendingUse(net, state, strengths), shearUse(context, segment, net, state, strengths)) })) : [];
@@ -144,7 +162,7 @@ interface Stresses { readonly stress: number; readonly axial: number; readonly f
 function bendingSteps(context: MemberContext, net: NetSection, holes: readonly DrilledHole[], { N, M, combination }: ActionState, { stress, axial, fa, sum }: Stresses): readonly Step[] {
     const strength = designStrengthStep(context, combination.duration, 'f_{m,y,d}', strengthTerm(context, 'f_{m,k}', 'fm_k'), bendingFactorTerms(context));
     const W = net.I / net.edge;
-    const drilled = `less ${holes.map(({ diameter, height }) => `${Math.round(diameter)} mm at ${Math.round(height)} mm`).join(' and ')} from the axis`;
+    const drilled = holes.length === 0 ? 'less the rods that pass down through it' : `less ${holes.map(({ diameter, height }) => `${Math.round(diameter)} mm at ${Math.round(height)} mm`).join(' and ')} from the axis`;
     const moment = [term('M_{y,d}', Math.abs(M) / 1e6, 'kNm'), ...N === 0 ? [] : [term('N_d', Math.abs(N) / 1e3, 'kN'), term('e_n', Math.abs(net.shift), 'mm', 'the holes move the axis')]];
     const bending = [
         step('W_n', '\\frac{I_n}{z_n}', [term('I_n', net.I, 'mm4', drilled), term('z_n', net.edge, 'mm')], amount(W, 'mm3'), { clause: 'EN 1995-1-1 5.2' }),

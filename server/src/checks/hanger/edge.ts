@@ -10,7 +10,11 @@ import { hangerCheck, type SeatContext } from './seats.js';
 /** Rods through a timber: their distances to its faces and ends. Beside it: that they clear it and that the plate reaches them. */
 export const edge = hangerCheck('edge', 'EN 1995-1-1 Table 8.4, EN 1993-1-8 Table 3.3', (context, layout, seats) => {
     const said = seats.flatMap(seat => [...ofSeat(context, layout, seat), ...onPlate(layout, seat)].map(one => named(seatName(seat), one)));
-    return { each: () => said };
+    return {
+        each: () => said,
+        lacking: seats.flatMap(({ context: { member }, context, which }) => 'steel' in context && layout.through[which]
+            ? [`rods through the flange of ${member.name}: its holes are not taken off`] : [])
+    };
 });
 
 function ofSeat({ hanger }: HangerContext, layout: RodLayout, seat: SeatContext): readonly (Verdict | Problem)[] {

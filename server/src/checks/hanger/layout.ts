@@ -1,9 +1,11 @@
 /** Where a hanger's rods stand, and what its plates bear on. Lengths mm. */
-import type { Hanger, PlatePart } from '../../../../language/src/model.js';
+import type { Hanger, Member, PlatePart } from '../../../../language/src/model.js';
 import { boltGrades, threads } from '../../catalog/bolts.js';
+import { rolledSection } from '../../catalog/rolled-sections.js';
 import { boltOf, type Bolt } from '../en1993/bolts/bolt.js';
 import type { CrossPlate } from '../en1993/rods/cross-plate.js';
 import { unloadedEdge } from '../en1995/fasteners/spacing.js';
+import { outline } from '../en1995/section.js';
 import { problem, type Problem } from '../verdict.js';
 
 /** One of the two members at the hanger. */
@@ -80,6 +82,25 @@ export function crossPlate({ rod, perLine, spacing }: RodLayout, { plate, stiff 
 /** A flange is stiff over its web, root and thickness. */
 export function stiffOver({ tw, r, tf, b }: { readonly tw: number; readonly r: number; readonly tf: number; readonly b: number }): number {
     return Math.min(b, tw + 2 * r + 2 * tf);
+}
+
+/** A seat on a member's whole section, nothing lost. */
+export function wholeSeat(which: Seat['which'], member: Member, plate: PlatePart | undefined): Seat {
+    const { b, h } = outline(member);
+    const rolled = member.section.shape === 'rolled' ? rolledSection(member.section.designation) : undefined;
+    return { which, member: member.name, breadth: b, depth: h, shift: 0, stiff: rolled ? stiffOver(rolled) : b, ...plate && { plate } };
+}
+
+/** What rods through a member take of its breadth at their station, mm; undefined where they pass beside it or are not known. */
+export function rodHoles(hanger: Hanger, members: readonly Member[], member: Member): { readonly x: number; readonly breadth: number } | undefined {
+    const [carrier, carried] = [hanger.from, hanger.carries].map(name => members.find(one => one.name === name));
+    const which = carrier === member || carrier?.name === member.name ? 'head' : carried?.name === member.name ? 'foot' : undefined;
+    if (!carrier || !carried || !which) {
+        return undefined;
+    }
+    const layout = rodLayout(hanger, [wholeSeat('head', carrier, hanger.headPlate), wholeSeat('foot', carried, hanger.footPlate)]);
+    return 'problem' in layout || !layout.through[which] ? undefined
+        : { x: which === 'head' ? hanger.fromAt.value : hanger.carriesAt.value, breadth: (hanger.rods.count === 1 ? 1 : 2) * (layout.rod.d + 1) };
 }
 
 export function seatName({ which, member, plate }: Seat): string {
