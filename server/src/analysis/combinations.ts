@@ -102,6 +102,13 @@ export type Combine = (rule: Rule, present: Uint8Array) => Combination;
  */
 export function combiner(cases: readonly UnitCase[], relevant: Relevant, crept = false): Combine {
     const known = new Map<string, Combination>();
+    const codes = new Map<number, number>();
+    const codeOf = (factor: number): number => {
+        if (factor === 0) return 0;
+        const code = codes.get(factor) ?? codes.size + 1;
+        codes.set(factor, code);
+        return code;
+    };
     const permanents = cases.filter((unit) => unit.permanent && relevant(unit));
     return (rule, present) => {
         const factors = new Array<number>(cases.length).fill(0);
@@ -114,7 +121,7 @@ export function combiner(cases: readonly UnitCase[], relevant: Relevant, crept =
             const own = cases[unit]!.duration;
             if (shortness(own) > shortness(duration)) duration = own;
         });
-        const key = `${rule.kind} ${factors.join(' ')}`;
+        const key = rule.kind + String.fromCharCode(...factors.map(codeOf));
         const found = known.get(key);
         if (found) return found;
         const combination: Combination = {

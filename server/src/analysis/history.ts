@@ -6,8 +6,9 @@
  * Everything is linear, so parts go through apart and are added up.
  */
 import { elongation } from './links.js';
+import type { Mesh } from './mesh.js';
 import type { StagePlan, Step } from './stages.js';
-import { hasElement, hasLink, structureOf, type Kit, type Standing, type Structure } from './structure.js';
+import { structureOf, type Kit, type Standing, type Structure } from './structure.js';
 import type { Part, UnitCases } from './unit-cases.js';
 import { addTo, noSolution, solutionOf, type Course, type UnitSolution } from './unit-solutions.js';
 import { nodalLoads } from './element.js';
@@ -29,9 +30,11 @@ export interface BuiltStage {
     readonly done: Built;
 }
 
-export function build(kit: Kit, plans: readonly StagePlan[]): BuiltStage[] {
-    return plans.map((plan) => {
-        const steps = plan.steps.map((step): Built => ({ step, ...structureOf(kit, step.standing, new Set(step.tightened.keys())) }));
+/** `like` is the same built of other stiffness: it tells a good order of the unknowns. */
+export function build(kit: Kit, plans: readonly StagePlan[], like?: readonly BuiltStage[]): BuiltStage[] {
+    return plans.map((plan, s) => {
+        const steps = plan.steps.map((step, i): Built =>
+            ({ step, ...structureOf(kit, step.standing, { slack: new Set(step.tightened.keys()), order: like?.[s]?.steps[i]?.system.order }) }));
         const last = steps.at(-1)!;
         const { standing, tightened } = last.step;
         const step = { standing, tightened: none, lifted: none };
@@ -74,30 +77,34 @@ function stands({ piece }: Part, { pieces }: Standing): boolean {
 }
 
 /** One step of one part: `course` is moved on. */
-function advance(kit: Kit, course: Course, { step, system, held }: Built, part: Part): void {
-    const { mesh } = kit;
+function advance({ mesh, elements }: Kit, course: Course, { step, system, held, present }: Built, part: Part): void {
     const { moved, links } = course;
-    mesh.elements.forEach(({ id }) => { if (!hasElement(mesh, step.standing, id)) moved.fill(0, 6 * id, 6 * id + 6); });
-    mesh.links.forEach((_, index) => { if (!hasLink(mesh, step.standing, index)) links[index] = 0; });
+    for (let id = 0; id < present.elements.length; id++) if (!present.elements[id]) moved.fill(0, 6 * id, 6 * id + 6);
+    for (let index = 0; index < links.length; index++) if (!present.links[index]) links[index] = 0;
     // A tightened hanger is a pair of forces, whatever it carried before.
     for (const [hanger, force] of step.tightened) links[mesh.hangers[hanger]!] = part.kind === 'tightening' ? force : 0;
 
-    const pull = unbalanced(kit, course, step.standing, part);
-    const shift = new Float64Array(mesh.size);
-    if (part.kind === 'lift') for (const [prop, lift] of step.lifted) shift[mesh.props[prop]!] = lift;
-    if (!pull.some((force, dof) => force !== 0 && !held[dof]) && !shift.some((value) => value !== 0)) return;
+    const pull = unbalanced(mesh, elements, course, step.standing, part);
+    const shift = part.kind === 'lift' && step.lifted.size > 0 ? new Float64Array(mesh.size) : undefined;
+    if (shift) for (const [prop, lift] of step.lifted) shift[mesh.props[prop]!] = lift;
+    if (!shift && !anyFree(pull, held)) return;
     const u = system.solve(pull, shift);
-    mesh.elements.forEach(({ id, dofs }) => {
-        if (hasElement(mesh, step.standing, id)) for (let i = 0; i < 6; i++) moved[6 * id + i]! += u[dofs[i]!]!;
-    });
+    for (const { id, dofs } of mesh.elements) {
+        if (present.elements[id]) for (let i = 0; i < 6; i++) moved[6 * id + i]! += u[dofs[i]!]!;
+    }
     mesh.links.forEach((link, index) => {
-        if (!hasLink(mesh, step.standing, index) || (link.hanger !== undefined && step.tightened.has(link.hanger))) return;
+        if (!present.links[index] || (link.hanger !== undefined && step.tightened.has(link.hanger))) return;
         links[index]! += link.stiffness * elongation(link, u);
     });
 }
 
+function anyFree(pull: Float64Array, held: Uint8Array): boolean {
+    for (let dof = 0; dof < pull.length; dof++) if (pull[dof] !== 0 && !held[dof]) return true;
+    return false;
+}
+
 /** What acts on each degree of freedom less what elements and links resist. */
-function unbalanced({ mesh, elements }: Kit, { moved, links }: Course, standing: Standing, part: Part): Float64Array {
+function unbalanced(mesh: Mesh, blocks: Kit['elements'], { moved, links }: Course, standing: Standing, part: Part): Float64Array {
     const pull = new Float64Array(mesh.size);
     if (stands(part, standing)) {
         for (const { element, load } of part.lines) {
@@ -109,24 +116,32 @@ function unbalanced({ mesh, elements }: Kit, { moved, links }: Course, standing:
             pull[dofs.v]! += up;
         }
     }
-    for (const { id, dofs } of mesh.elements) {
-        const own = moved.subarray(6 * id, 6 * id + 6);
-        if (own.every((value) => value === 0)) continue;
-        const { matrix } = elements[id]!;
-        for (let i = 0; i < 6; i++) for (let j = 0; j < 6; j++) pull[dofs[i]!]! -= matrix[6 * i + j]! * own[j]!;
+    for (let id = 0; id < blocks.length; id++) {
+        if (isStill(moved, id)) continue;
+        const { dofs, matrix } = blocks[id]!;
+        for (let i = 0; i < 6; i++) {
+            let sum = 0;
+            for (let j = 0; j < 6; j++) sum += matrix[6 * i + j]! * moved[6 * id + j]!;
+            pull[dofs[i]!]! -= sum;
+        }
     }
     mesh.links.forEach(({ dofs, row }, index) => {
         const force = links[index]!;
-        if (force !== 0) dofs.forEach((dof, i) => { pull[dof]! -= force * row[i]!; });
+        if (force !== 0) for (let i = 0; i < dofs.length; i++) pull[dofs[i]!]! -= force * row[i]!;
     });
     return pull;
+}
+
+function isStill(moved: Float64Array, id: number): boolean {
+    for (let i = 6 * id; i < 6 * id + 6; i++) if (moved[i] !== 0) return false;
+    return true;
 }
 
 /** Props at one place share what acts there. */
 function propForces(kit: Kit, course: Course, standing: Standing, part: Part): Float64Array {
     const { props } = kit.mesh;
     if (!standing.props.includes(1)) return new Float64Array(props.length);
-    const pull = unbalanced(kit, course, standing, part);
+    const pull = unbalanced(kit.mesh, kit.elements, course, standing, part);
     const together = (dof: number): number => props.filter((other, i) => other === dof && standing.props[i]).length;
     return Float64Array.from(props, (dof, i) => (standing.props[i] ? -pull[dof]! / together(dof) : 0));
 }

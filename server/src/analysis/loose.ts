@@ -12,7 +12,8 @@ export interface Held { readonly piece: Piece; readonly problems: readonly Probl
 
 /** The member by itself, all that carries it or holds it level being firm. */
 export function withoutLoose(piece: Piece): Held {
-    if (piece.strands.length === 1) return { piece, problems: [] };
+    const whole = piece.strands.every(({ butts }) => butts.length === 0) && piece.member.supports.every(({ leaves }) => leaves === undefined);
+    if (piece.strands.length === 1 || whole) return { piece, problems: [] };
     let held = piece;
     // Each turn lets go at least one run.
     for (;;) {

@@ -8,9 +8,9 @@
  */
 import { boltLinks, hangerLinks, spliceLinks, springLinks, type BoltLink } from './joints.js';
 import type { Link } from './links.js';
-import { placesOf, strandMesh, type Element, type Node, type StrandMesh } from './strand-mesh.js';
+import { placesOf, restiffened, strandMesh, type Element, type Node, type StrandMesh } from './strand-mesh.js';
 import type { Frame, Piece } from './piece.js';
-import type { StiffnessSet } from './stiffness-sets.js';
+import { boltStiffness, hangerStiffness, type StiffnessSet } from './stiffness-sets.js';
 
 export type { Element, Node, StrandMesh } from './strand-mesh.js';
 
@@ -91,6 +91,19 @@ export function meshOf(frame: Frame, set: StiffnessSet): Mesh {
     const hangers = hangerLinks(frame, meshes, set, links);
     const props = frame.props.map(({ piece, at }) => nodesAt(meshes[piece]!, placeIndex(meshes[piece]!.places, at))[0]?.v ?? -1);
     return { frame, set, pieces: meshes, elements, owner, links, bolts, hangers, props, nodeCount: numbers.nodes, size: 3 * numbers.nodes, circles };
+}
+
+/** The same of another stiffness. */
+export function stiffened(mesh: Mesh, set: StiffnessSet): Mesh {
+    const { frame } = mesh;
+    const pieces = mesh.pieces.map((piece): PieceMesh => ({ ...piece, strands: piece.strands.map((strand) => restiffened(piece.piece, strand, set)) }));
+    const links = mesh.links.slice();
+    for (const { piece, bolt, along, across } of mesh.bolts) {
+        const stiffness = boltStiffness(set, bolt.slip, frame.pieces[piece]!.elastic.kdef);
+        for (const index of [along, across]) links[index] = { ...links[index]!, stiffness };
+    }
+    mesh.hangers.forEach((index, i) => { if (index >= 0) links[index] = { ...links[index]!, stiffness: hangerStiffness(set, frame.hangers[i]!.elastic) }; });
+    return { ...mesh, set, pieces, links, elements: pieces.flatMap(({ strands }) => strands.flatMap(({ elements }) => elements)) };
 }
 
 /** Degrees of freedom that are one. */

@@ -69,7 +69,7 @@ export function combined(rule: Rule, present: Uint8Array, steady: number, values
 
 /** Equal for equal placements. */
 export function placementKey(present: Uint8Array): number | string {
-    if (present.length > 52) return present.join('');
+    if (present.length > 52) return String.fromCharCode(...present);
     let key = 0;
     for (let i = 0; i < present.length; i++) if (present[i]) key += 2 ** i;
     return key;

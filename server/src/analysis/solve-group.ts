@@ -8,7 +8,7 @@ import { hangerActions, propActions } from './hung.js';
 import { build, solveUnitCases, type BuiltStage } from './history.js';
 import { circleProblems, mechanismProblems } from './mechanisms.js';
 import { memberActions, type SolvedStage, type SolvedStiffness } from './member-actions.js';
-import { meshOf } from './mesh.js';
+import { meshOf, stiffened } from './mesh.js';
 import type { Frame } from './piece.js';
 import type { Problem } from './problems.js';
 import { plansOf, propsOf, type StagePlan } from './stages.js';
@@ -44,7 +44,7 @@ export function solveGroup({ frame, stages, equation }: Group, parameters: Param
     const units = unitCases(mesh, plans, parameters);
     const byStiffness = new Map<StiffnessSet, SolvedStiffness[]>();
     for (const set of stiffnessSetsOf(frame, stages)) {
-        const own = set === 'instant' ? { kit, built } : rebuilt(frame, set, plans);
+        const own = set === 'instant' ? { kit, built } : rebuilt(kit, built, set, plans);
         const solved = solveUnitCases(own.kit, own.built, units);
         const unbalanced = solved.flatMap(({ ofCases }, s) => balanceProblems(own.kit.mesh, ofCases, own.built[s]!.done.held));
         if (unbalanced.length > 0) return unsolved(unbalanced);
@@ -79,9 +79,9 @@ function unsolved(problems: readonly Problem[]): GroupActions {
     return { cases: [], members: [], hangers: [], props: [], problems };
 }
 
-function rebuilt(frame: Frame, set: StiffnessSet, plans: readonly StagePlan[]): { readonly kit: Kit; readonly built: BuiltStage[] } {
-    const kit = kitOf(meshOf(frame, set));
-    return { kit, built: build(kit, plans) };
+function rebuilt(like: Kit, stages: readonly BuiltStage[], set: StiffnessSet, plans: readonly StagePlan[]): { readonly kit: Kit; readonly built: BuiltStage[] } {
+    const kit = kitOf(stiffened(like.mesh, set), like);
+    return { kit, built: build(kit, plans, stages) };
 }
 
 /** Of the first stage that cannot stand. */

@@ -89,6 +89,12 @@ export function strandMesh(piece: Piece, strand: Strand, places: readonly number
     return { strand, nodes, elements, at };
 }
 
+/** The same of another stiffness. */
+export function restiffened(piece: Piece, mesh: StrandMesh, set: StiffnessSet): StrandMesh {
+    const stiffness = mesh.strand.segments.map((_, segment) => stiffnessOf(piece, mesh.strand, segment, set));
+    return { ...mesh, elements: mesh.elements.map((element) => ({ ...element, ...stiffness[element.segment]! })) };
+}
+
 function stiffnessOf({ elastic }: Piece, { segments }: Strand, segment: number, set: StiffnessSet): Pick<Stiffness, 'EA' | 'EI' | 'GAs'> {
     if (elastic.section) {
         const { EA, EI, GA } = creeps(set) ? elastic.section.final : elastic.section.instant;

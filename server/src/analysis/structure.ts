@@ -1,8 +1,9 @@
 /** What stands at one moment, as a factored system. */
 import { stiffnessMatrix } from './element.js';
 import { holdingOf, type Holding } from './holding.js';
-import { linkBlock } from './links.js';
+import { linkBlock, type Link } from './links.js';
 import type { Mesh } from './mesh.js';
+import type { Order } from './solver/order.js';
 import { factorise, type Block, type System } from './solver/system.js';
 
 /** By index in the frame: 1 for what is there. */
@@ -24,41 +25,50 @@ export interface Kit {
 export interface Structure {
     readonly system: System;
     readonly held: Uint8Array;
+    /** By element and by link: 1 for what is there. */
+    readonly present: { readonly elements: Uint8Array; readonly links: Uint8Array };
 }
 
-export function kitOf(mesh: Mesh): Kit {
-    const links = mesh.pieces.map((_, p) => mesh.links.filter((link) => link.piece === p));
+/** `like` is the kit of the same mesh of other stiffness: what the supports hold is the same. */
+export function kitOf(mesh: Mesh, like?: Kit): Kit {
+    const links = mesh.pieces.map((): Link[] => []);
+    for (const link of mesh.links) if (link.piece !== undefined) links[link.piece]!.push(link);
     return {
         mesh,
         elements: mesh.elements.map((element): Block => ({ dofs: element.dofs, matrix: stiffnessMatrix(element) })),
         links: mesh.links.map(linkBlock),
-        holdings: mesh.pieces.map((piece, p) => holdingOf(piece, links[p]!))
+        holdings: like?.holdings ?? mesh.pieces.map((piece, p) => holdingOf(piece, links[p]!))
     };
 }
 
-export function hasElement({ elements, owner }: Mesh, { pieces }: Standing, id: number): boolean {
-    return !elements[id]!.loose && pieces[owner[id]!] === 1;
+function presentIn({ elements, owner, links, frame }: Mesh, { pieces, hangers }: Standing): Structure['present'] {
+    const hasLink = ({ piece, hanger }: Link): boolean => {
+        if (piece !== undefined) return pieces[piece] === 1;
+        const { lower, upper } = frame.hangers[hanger!]!;
+        return hangers[hanger!] === 1 && pieces[lower] === 1 && pieces[upper] === 1;
+    };
+    return {
+        elements: Uint8Array.from(elements, ({ id, loose }) => (!loose && pieces[owner[id]!] ? 1 : 0)),
+        links: Uint8Array.from(links, (link) => (hasLink(link) ? 1 : 0))
+    };
 }
 
-export function hasLink({ links, frame }: Mesh, { pieces, hangers }: Standing, index: number): boolean {
-    const { piece, hanger } = links[index]!;
-    if (piece !== undefined) return pieces[piece] === 1;
-    const { lower, upper } = frame.hangers[hanger!]!;
-    return hangers[hanger!] === 1 && pieces[lower] === 1 && pieces[upper] === 1;
-}
-
-/** `slack` are hangers that do not act as springs just now. */
-export function structureOf({ mesh, elements, links, holdings }: Kit, standing: Standing, slack?: ReadonlySet<number>): Structure {
+/** `slack` are hangers that do not act as springs just now; `order` that of the same structure of other stiffness. */
+export function structureOf(
+    { mesh, elements, links, holdings }: Kit, standing: Standing,
+    { slack, order }: { readonly slack?: ReadonlySet<number>; readonly order?: Order | undefined } = {}
+): Structure {
+    const present = presentIn(mesh, standing);
     const blocks: Block[] = [];
     const held = new Uint8Array(mesh.size).fill(1);
     const take = (block: Block): void => {
         blocks.push(block);
         for (const dof of block.dofs) held[dof] = 0;
     };
-    elements.forEach((block, id) => { if (hasElement(mesh, standing, id)) take(block); });
+    elements.forEach((block, id) => { if (present.elements[id]) take(block); });
     links.forEach((block, index) => {
         const { hanger } = mesh.links[index]!;
-        if (hasLink(mesh, standing, index) && !(hanger !== undefined && slack?.has(hanger))) take(block);
+        if (present.links[index] && !(hanger !== undefined && slack?.has(hanger))) take(block);
     });
     holdings.forEach(({ dofs, heads }, p) => {
         if (!standing.pieces[p]) return;
@@ -66,5 +76,5 @@ export function structureOf({ mesh, elements, links, holdings }: Kit, standing: 
         for (const { dof, by } of heads) if (standing.pieces[by]) held[dof] = 1;
     });
     mesh.props.forEach((dof, i) => { if (standing.props[i] && dof >= 0) held[dof] = 1; });
-    return { system: factorise(mesh.size, held, blocks), held };
+    return { system: factorise(mesh.size, held, blocks, order), held, present };
 }

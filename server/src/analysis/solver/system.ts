@@ -2,7 +2,7 @@
  * K·u = f from symmetric blocks (elements, or springs between any degrees of freedom), factored once.
  * A release is a degree of freedom of its own; a held one may be given a displacement.
  */
-import { reverseCuthillMcKee } from './order.js';
+import { reverseCuthillMcKee, type Order } from './order.js';
 import { emptySkyline, factor, freeMotion, substitute } from './skyline.js';
 
 export interface Block {
@@ -12,6 +12,7 @@ export interface Block {
 }
 
 export interface System {
+    readonly order: Order;
     /** What can move without resistance, by degree of freedom; empty where everything is held. */
     readonly mechanisms: readonly Float64Array[];
     /** Displacements under a load; `held` gives those of the held degrees of freedom (else zero). */
@@ -24,8 +25,10 @@ export function springBlock(stiffness: number, from: number, to?: number): Block
         : { dofs: [from, to], matrix: Float64Array.of(stiffness, -stiffness, -stiffness, stiffness) };
 }
 
-export function factorise(size: number, held: Uint8Array, blocks: readonly Block[]): System {
-    const { position, free } = reverseCuthillMcKee(size, held, blocks);
+/** `known` is the order of a system with the same blocks and holds. */
+export function factorise(size: number, held: Uint8Array, blocks: readonly Block[], known?: Order): System {
+    const order = known ?? reverseCuthillMcKee(size, held, blocks);
+    const { position, free } = order;
     const first = Int32Array.from({ length: free }, (_, j) => j);
     for (const { dofs } of blocks) {
         let lowest = free;
@@ -47,18 +50,23 @@ export function factorise(size: number, held: Uint8Array, blocks: readonly Block
         }
     }
     const singular = factor(skyline);
-    const spread = (x: Float64Array): Float64Array =>
-        Float64Array.from(position, (p) => (p < 0 ? 0 : x[p]!));
+    const spread = (x: Float64Array): Float64Array => {
+        const all = new Float64Array(size);
+        for (let dof = 0; dof < size; dof++) if (position[dof]! >= 0) all[dof] = x[position[dof]!]!;
+        return all;
+    };
 
     return {
+        order,
         mechanisms: singular.map((column) => spread(freeMotion(skyline, column))),
         solve: (load, displaced) => {
             const x = new Float64Array(free);
             for (let dof = 0; dof < size; dof++) if (position[dof]! >= 0) x[position[dof]!] = load[dof]!;
-            if (displaced) moveHeld(blocks, position, displaced, x);
+            const moved = displaced?.some((value) => value !== 0) ? displaced : undefined;
+            if (moved) moveHeld(blocks, position, moved, x);
             substitute(skyline, x);
             const solution = spread(x);
-            if (displaced) for (let dof = 0; dof < size; dof++) if (held[dof]) solution[dof] = displaced[dof]!;
+            if (moved) for (let dof = 0; dof < size; dof++) if (held[dof]) solution[dof] = moved[dof]!;
             return solution;
         }
     };
