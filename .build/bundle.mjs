@@ -1,8 +1,9 @@
-// Bundles every entry point into dist/. `--watch` rebuilds on change; `--minify` for the package.
+// Bundles every entry point into dist/, or into another folder: `--out FOLDER`. `--watch` rebuilds on change; `--minify` for the package.
 import * as esbuild from 'esbuild';
 
 const watch = process.argv.includes('--watch');
 const minify = process.argv.includes('--minify');
+const outdir = process.argv.includes('--out') ? process.argv[process.argv.indexOf('--out') + 1] : 'dist';
 
 const common = {
     bundle: true,
@@ -18,12 +19,12 @@ const node = { ...common, platform: 'node', format: 'cjs', target: 'node20' };
 const browser = { ...common, platform: 'browser' };
 
 const bundles = [
-    { ...node, entryPoints: { padstone: 'server/src/command/main.ts' }, outdir: 'dist', outExtension: { '.js': '.cjs' }, banner: { js: '#!/usr/bin/env node' } },
-    { ...node, entryPoints: { server: 'server/src/main.node.ts' }, outdir: 'dist', outExtension: { '.js': '.cjs' } },
-    { ...node, entryPoints: { client: 'client/src/extension.node.ts' }, outdir: 'dist', outExtension: { '.js': '.cjs' }, external: ['vscode'] },
-    { ...browser, format: 'iife', entryPoints: { 'server.web': 'server/src/main.browser.ts' }, outdir: 'dist' },
-    { ...browser, format: 'cjs', entryPoints: { 'client.web': 'client/src/extension.browser.ts' }, outdir: 'dist', external: ['vscode'] },
-    { ...browser, format: 'iife', entryPoints: { preview: 'client/preview/main.ts' }, outdir: 'dist' }
+    { ...node, entryPoints: { padstone: 'server/src/command/main.ts' }, outdir, outExtension: { '.js': '.cjs' }, banner: { js: '#!/usr/bin/env node' } },
+    { ...node, entryPoints: { server: 'server/src/main.node.ts' }, outdir, outExtension: { '.js': '.cjs' } },
+    { ...node, entryPoints: { client: 'client/src/extension.node.ts' }, outdir, outExtension: { '.js': '.cjs' }, external: ['vscode'] },
+    { ...browser, format: 'iife', entryPoints: { 'server.web': 'server/src/main.browser.ts' }, outdir },
+    { ...browser, format: 'cjs', entryPoints: { 'client.web': 'client/src/extension.browser.ts' }, outdir, external: ['vscode'] },
+    { ...browser, format: 'iife', entryPoints: { preview: 'client/preview/main.ts' }, outdir }
 ];
 
 for (const options of bundles) {

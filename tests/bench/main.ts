@@ -1,16 +1,22 @@
-/** Prints how fast the built and minified programs are; asserts nothing. `npm run bench`. */
+/** Prints how fast the minified programs are, and how large; asserts nothing. They are built for this alone: `npm run bench`. */
 import { spawnSync } from 'node:child_process';
-import { readFileSync, statSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { Client } from '../lsp/client.js';
 import { position } from '../lsp/jobs.js';
+import { largeFloors } from './large.js';
 import { median, repeat, report, timed, wait } from './measure.js';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const file = `${root}samples/sail-loft/sail-loft.padstone`;
 const uri = pathToFileURL(file).href;
 const text = readFileSync(file, 'utf8');
+
+const built = mkdtempSync(join(tmpdir(), 'padstone-bench-'));
+const serverBundle = join(built, 'server.cjs');
 
 /** Types one digit of a load, to and fro. */
 class Typist {
@@ -25,7 +31,7 @@ class Typist {
 }
 
 async function keystrokes(): Promise<void> {
-    const client = await Client.start();
+    const client = await Client.start({}, serverBundle);
     await client.open(uri, text);
     await client.hints(uri);
     const typist = new Typist(client);
@@ -58,7 +64,7 @@ async function coldStart(): Promise<void> {
     report('cold start of the server to first hints', await repeat(10, async () => {
         let client: Client | undefined;
         const time = await timed(async () => {
-            client = await Client.start();
+            client = await Client.start({}, serverBundle);
             await client.open(uri, text);
             await client.hints(uri);
         });
@@ -70,7 +76,7 @@ async function coldStart(): Promise<void> {
 async function command(): Promise<void> {
     const run = (...args: string[]) => timed(async () => void spawnSync(process.execPath, args));
     const nothing = await repeat(10, () => run('-e', '0'));
-    const check = await repeat(10, () => run(`${root}dist/padstone.cjs`, 'check', file));
+    const check = await repeat(10, () => run(join(built, 'padstone.cjs'), 'check', file));
     report('Node that does nothing', nothing, 'ms');
     report('padstone check, cold', check, 'ms');
     console.log(`  ${(median(check) / median(nothing)).toFixed(1)} times a Node that does nothing`);
@@ -78,13 +84,19 @@ async function command(): Promise<void> {
 
 function sizes(): void {
     for (const bundle of ['server.cjs', 'server.web.js', 'padstone.cjs', 'client.cjs']) {
-        const path = `${root}dist/${bundle}`;
+        const path = join(built, bundle);
         const zipped = gzipSync(readFileSync(path)).length / 1e6;
         report(`${bundle} (${zipped.toFixed(2)} MB zipped)`, [statSync(path).size / 1e6], 'MB', bundle.startsWith('server') ? 1.5 : undefined);
     }
 }
 
-await keystrokes();
-await coldStart();
-await command();
-sizes();
+try {
+    spawnSync(process.execPath, ['.build/bundle.mjs', '--minify', '--out', built], { cwd: root, stdio: 'inherit' });
+    sizes();
+    await keystrokes();
+    await coldStart();
+    await command();
+    largeFloors();
+} finally {
+    rmSync(built, { recursive: true });
+}

@@ -102,7 +102,7 @@ describe('what has no break-even', () => {
 
     it('is never said to pass where nothing was computed', () => {
         const model = modelOf(beam());
-        const nothing = () => ({ checks: [], missing: [{ name: 'B1', reason: 'it is not computed' }] });
+        const nothing = () => ({ checks: [], members: [], hangers: [], missing: [{ name: 'B1', reason: 'it is not computed' }] });
         const found = breakEven(model, 'store', { worst: worstFunction(model, nothing) })!;
         expect(found.passes).toBe(false);
         expect(found.sentence).toBe('not known: B1 has no results; 6 kN/m was assumed');

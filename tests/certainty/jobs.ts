@@ -14,7 +14,14 @@ export function modelOf(text: string): Model {
 
 export const compute = (model: Model): Results => computeAll({ model, findings: [], broken: [] });
 
-export const granary = (): string => readFileSync(new URL('../../samples/granary-floor/granary-floor.padstone', import.meta.url), 'utf8');
+const samples = new URL('../../samples/', import.meta.url);
+export const granary = (): string => readFileSync(new URL('granary-floor/granary-floor.padstone', samples), 'utf8');
+
+/** With the detail of its hangers. */
+export function sailLoft(): Model {
+    const read = (file: string) => readFileSync(new URL(`sail-loft/${file}`, samples), 'utf8');
+    return evaluateText(read('sail-loft.padstone'), 'sail-loft.padstone', read).model;
+}
 
 const head = 'job "Net store" { service class 1 }\nwall a { thick 400 mm }\nwall b { thick 400 mm }\n';
 

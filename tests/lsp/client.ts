@@ -26,11 +26,11 @@ export class Client {
     }
 
     /** The server as a process of its own, over its standard input and output. */
-    static start(capabilities: ClientCapabilities = {}): Promise<Client> {
-        if (!existsSync(bundle)) {
-            throw new Error('dist/server.cjs is missing: run `npm run build` first');
+    static start(capabilities: ClientCapabilities = {}, program = bundle): Promise<Client> {
+        if (!existsSync(program)) {
+            throw new Error(`${program} is missing: run \`npm run build\` first`);
         }
-        const server = spawn(process.execPath, [bundle, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
+        const server = spawn(process.execPath, [program, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
         const exit = new Promise<number | null>(resolve => server.once('exit', resolve));
         return Client.connect(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin), exit, capabilities);
     }

@@ -7,6 +7,8 @@ export interface Worst {
     readonly utilisation: number;
     /** `T2.bending`; the name of the member where it lost its results; empty where there is no check. */
     readonly check: string;
+    /** In which stage, where the file has some. */
+    readonly stage?: string;
     /** Why it has none. */
     readonly reason?: string;
     /** What had no results in the first place, and is left out. */

@@ -27,6 +27,8 @@ export interface BreakEven {
     readonly direction?: 'up' | 'down';
     /** The check that is not held beyond the limit; the worst one at the given value where there is no limit. */
     readonly check: string;
+    /** In which stage, where the file has some. */
+    readonly stage?: string;
     /** Of checks, at what is given; NaN where nothing was computed for want of results. */
     readonly utilisation: number;
     /** What this input has to do with and that has no results: it is left out. */
@@ -93,21 +95,23 @@ function said(model: Model, whole: Worst, { answer, governs }: Answered): BreakE
     return { ...full, sentence: sentenceOf(model, full, governs.reason) };
 }
 
-function about({ path, value, dimension, evidence }: Given<number | string>, at: Worst): Omit<Answer, 'searched' | 'check'> {
+function about({ path, value, dimension, evidence }: Given<number | string>, at: Worst): Omit<Answer, 'searched' | 'check' | 'stage'> {
     return { path, given: value, ...(dimension && { dimension }), evidence, passes: passes(at), utilisation: at.utilisation, without: at.without };
 }
+
+const checkIn = ({ check, stage }: Worst): Pick<Answer, 'check' | 'stage'> => ({ check, ...(stage !== undefined && { stage }) });
 
 function numberAnswer(given: Given, found: Found): Answered {
     const { tried, crossing, by } = found;
     const searched: Searched = { by, from: tried[0]!.value, to: tried.at(-1)!.value, values: tried.length, monotone: isMonotone(found) };
     const governs = crossing?.failing ?? found.given;
     const limit: Partial<Answer> = crossing ? { limit: crossing.passing.value, direction: crossing.passing.value + crossing.failing.value > 2 * given.value ? 'up' : 'down' } : {};
-    return { governs, answer: { ...about(given, found.given), ...limit, check: governs.check, searched } };
+    return { governs, answer: { ...about(given, found.given), ...limit, ...checkIn(governs), searched } };
 }
 
 function gradeAnswer(given: Given<number | string>, { given: at, turn, last, values }: FoundGrade): Answered {
     const governs = turn?.failing ?? at;
     const limit: Partial<Answer> = turn ? { limit: last.value, direction: passes(at) ? 'down' : 'up' } : {};
     const searched: Searched = { by: 'list', from: at.value, to: last.value, values, monotone: true };
-    return { governs, answer: { ...about(given, at), ...limit, check: governs.check, searched } };
+    return { governs, answer: { ...about(given, at), ...limit, ...checkIn(governs), searched } };
 }

@@ -6,7 +6,7 @@ import type { Worst } from './asking.js';
 import { gradesBelow } from './grades.js';
 import { inputOf } from './input.js';
 import { isGuess } from './ledger.js';
-import { worstFunction, type Compute, type WorstOf } from './worst.js';
+import { worstFunction, type Compute, type Outcome, type WorstOf } from './worst.js';
 
 export interface Variant {
     /** `C16`, or `E_0,05`. */
@@ -60,8 +60,8 @@ function variant(name: string, worst: WorstOf, model: Model, given: Worst): Vari
     return { with: name, worst: here, changesVerdict: given.utilisation <= 1 && !(here.utilisation <= 1) };
 }
 
-function deflectionsOf({ checks, missing }: ReturnType<Compute>): ReturnType<Compute> {
-    return { missing, checks: checks.filter(({ check }) => deflections.has(check)) };
+function deflectionsOf(outcome: Outcome): Outcome {
+    return { ...outcome, checks: outcome.checks.filter(({ check }) => deflections.has(check)) };
 }
 
 /** The material with an own mean modulus; a class that a member names directly becomes a material of that name. */

@@ -13,7 +13,8 @@ export function sentenceOf(model: Model, answer: Answer, reason?: string): strin
     if (answer.check === '') {
         return `${answer.without.length > 0 ? `not known: ${list(answer.without)} no results` : `no check depends on ${nameOf(model, answer.path)}`}; ${known}`;
     }
-    const governs = reason ? `beyond that ${answer.check} has no results: ${reason}` : `${shortCheck(answer)} governs`;
+    const where = answer.stage === undefined ? '' : ` in stage ${answer.stage}`;
+    const governs = reason ? `beyond that ${answer.check} has no results${where}: ${reason}` : `${shortCheck(answer)} governs${where}`;
     return [claim(model, answer, unit), known, governs, ...cautions(answer)].join('; ');
 }
 

@@ -1,12 +1,14 @@
 /** The worst check of a changed model, with the results of parts that did not change kept from before. */
 import type { Model } from '../../../language/src/model.js';
-import type { CheckResult, Missing } from '../results.js';
+import type { CheckResult, HangerResult, MemberResult, Missing } from '../results.js';
 import type { Worst } from './asking.js';
 import { partsOf, type Part } from './parts.js';
 
 /** What is needed of the results of a model. */
 export interface Outcome {
-    readonly checks: readonly Pick<CheckResult, 'id' | 'check' | 'subject' | 'utilisation'>[];
+    readonly checks: readonly Pick<CheckResult, 'id' | 'check' | 'subject' | 'stage' | 'utilisation'>[];
+    readonly members: readonly Pick<MemberResult, 'name' | 'stage'>[];
+    readonly hangers: readonly Pick<HangerResult, 'name' | 'stage'>[];
     readonly missing: readonly Pick<Missing, 'name' | 'reason'>[];
 }
 
@@ -15,29 +17,38 @@ export type Compute = (model: Model) => Outcome;
 /** The worst of those parts of the model that differ from the base; of all parts where it is the base itself. */
 export type WorstOf = (model: Model) => Worst;
 
-/** A thing that has results in the base and none in the changed model counts as worse than any check; one without in both is left out. */
+/** What has results in the base and none in the changed model counts as worse than any check; what has none in both is left out. */
 export function worstFunction(base: Model, compute: Compute): WorstOf {
     const results = remembering(compute);
     const before = partsOf(base);
-    const without = new Set(before.flatMap((part) => results(part).missing).map(({ name }) => name));
+    const computed = before.flatMap((part) => subjectsIn(results(part)));
     return (model) => {
         const parts = partsOf(model);
-        const touched = parts.filter((part) => !before.some((other) => same(part, other, identical)));
-        const outcomes = (model === base ? parts : touched).map(results);
-        const missing = outcomes.flatMap((outcome) => outcome.missing);
-        const lost = missing.find(({ name }) => !without.has(name));
-        const left = missing.flatMap(({ name }) => (without.has(name) ? [name] : []));
-        return {
-            ...(lost ? { utilisation: Infinity, check: lost.name, reason: lost.reason } : worstCheck(outcomes.flatMap(({ checks }) => checks), left.length > 0)),
-            without: left
-        };
+        const touched = model === base ? parts : parts.filter((part) => !before.some((other) => same(part, other, identical)));
+        return worstIn(touched.map(results), computed.filter(({ name }) => touched.some((part) => isIn(part, name))));
     };
 }
 
-function worstCheck(checks: Outcome['checks'], incomplete: boolean): Pick<Worst, 'utilisation' | 'check'> {
-    const [first, ...rest] = checks;
-    return first ? rest.reduce((worst, one) => (one.utilisation <= worst.utilisation ? worst : { utilisation: one.utilisation, check: one.id }), { utilisation: first.utilisation, check: first.id })
-        : { utilisation: incomplete ? NaN : 0, check: '' };
+interface Subject { readonly name: string; readonly stage: string | null }
+
+const subjectsIn = ({ members, hangers }: Outcome): readonly Subject[] => [...members, ...hangers].map(({ name, stage }) => ({ name, stage }));
+const isIn = ({ model }: Part, name: string): boolean => [...model.members, ...model.hangers].some((thing) => thing.name === name);
+const inStage = (stage: string | null) => (stage === null ? {} : { stage });
+
+/** @param expected what has results in the base */
+function worstIn(outcomes: readonly Outcome[], expected: readonly Subject[]): Worst {
+    const subjects = outcomes.flatMap(subjectsIn);
+    const missing = outcomes.flatMap((outcome) => outcome.missing);
+    const lost = expected.find(({ name, stage }) => !subjects.some((one) => one.name === name && one.stage === stage));
+    const without = missing.flatMap(({ name }) => (expected.some((one) => one.name === name) ? [] : [name]));
+    if (lost) {
+        const reason = missing.find(({ name }) => name === lost.name)?.reason ?? 'it could not be computed';
+        return { utilisation: Infinity, check: lost.name, ...inStage(lost.stage), reason, without };
+    }
+    const [first, ...rest] = outcomes.flatMap(({ checks }) => checks);
+    if (first === undefined) return { utilisation: without.length > 0 ? NaN : 0, check: '', without };
+    const { utilisation, id, stage } = rest.reduce((worst, one) => (one.utilisation <= worst.utilisation ? worst : one), first);
+    return { utilisation, check: id, ...inStage(stage), without };
 }
 
 /** So many variants of a part are kept: the given one, and those between which a search goes to and fro. */

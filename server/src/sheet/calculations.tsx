@@ -1,6 +1,6 @@
-/** Checks as blocks. Of the stages, the one where a check is worst is shown in full, and each where it fails; the others in a table. */
+/** Checks as blocks: in full in the stage where it is worst, with all stages in a table. */
 import type { CheckResult, Results } from '../results.js';
-import { worstOfEach, worthShowing } from '../summary.js';
+import { worstOfEach } from '../summary.js';
 import { Calculation } from './calculation.js';
 import { against, percentUp, station } from './numbers.js';
 import { outcomeOf } from './outcome.js';
@@ -12,13 +12,10 @@ interface Props {
 }
 
 export function Calculations({ checks, ledger }: Props) {
-    const worst = new Set(worstOfEach(checks));
     return (
         <>
-            {worthShowing(checks).map(check => (
-                <Calculation check={check} ledger={ledger}>
-                    {worst.has(check) && <Stages stages={checks.filter(({ id }) => id === check.id)} />}
-                </Calculation>
+            {worstOfEach(checks).map(check => (
+                <Calculation check={check} ledger={ledger}><Stages stages={checks.filter(({ id }) => id === check.id)} /></Calculation>
             ))}
         </>
     );

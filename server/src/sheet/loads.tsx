@@ -1,7 +1,7 @@
 /** What was carried, how it was made up, and which combination governs which check. */
 import type { Action } from '../../../language/src/model.js';
 import type { CheckResult, LoadResult, ParameterUse, Results } from '../results.js';
-import { worthShowing } from '../summary.js';
+import { worstOfEach } from '../summary.js';
 import { checkAnchor } from './ids.js';
 import { significant } from './numbers.js';
 import { Block, Combination, Line, Table, useLineOf } from './parts.js';
@@ -13,7 +13,7 @@ export function Loads({ results }: { readonly results: Results }) {
             {loads.length === 0
                 ? <p>No load is given in this file: only self weight was counted.</p>
                 : <Table name="loads" head={['Load', 'Action', 'On', 'Amount', 'Lasting', 'ψ0 · ψ1 · ψ2']}>{loads.map(load => <LoadRow result={load} />)}</Table>}
-            {checks.length > 0 && <Governing checks={worthShowing(checks)} />}
+            {checks.length > 0 && <Governing checks={worstOfEach(checks)} />}
             {parameters.length > 0 && <Parameters parameters={parameters} />}
         </Block>
     );

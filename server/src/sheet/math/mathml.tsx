@@ -4,11 +4,14 @@ import { amountParts } from '../numbers.js';
 import { texToText } from '../plain-math.js';
 import { parseTex, printTex, type Row } from './tex.js';
 
+/** Characters of a formula that still fits the width of a sheet of paper: a longer one is set smaller there. */
+const longest = 85;
+
 /** A formula as MathML; as plain text where TeX is not understood. */
 export function Formula({ row, lead = '' }: { readonly row: Row; readonly lead?: string }) {
     const tex = lead + uprightWords(printTex(row, valueToTex, ' \\, '));
-    const mathml = toMathml(tex);
-    return mathml === undefined ? <code>{texToText(tex)}</code> : <span class="math" dangerouslySetInnerHTML={{ __html: mathml }} />;
+    const { mathml, long } = set(tex);
+    return mathml === undefined ? <code>{texToText(tex)}</code> : <span class={long ? 'math long' : 'math'} dangerouslySetInnerHTML={{ __html: mathml }} />;
 }
 
 export function Tex({ tex }: { readonly tex: string }) {
@@ -17,16 +20,24 @@ export function Tex({ tex }: { readonly tex: string }) {
 
 /** Enough for the formulas of a big file; emptied when full, since what is typed leaves its numbers behind. */
 const memoLimit = 4000;
-const memo = new Map<string, string | undefined>();
+const memo = new Map<string, TypeSet>();
 
-function toMathml(tex: string): string | undefined {
-    if (!memo.has(tex)) {
-        if (memo.size >= memoLimit) {
-            memo.clear();
-        }
-        memo.set(tex, render(tex));
+interface TypeSet {
+    readonly mathml: string | undefined;
+    readonly long: boolean;
+}
+
+function set(tex: string): TypeSet {
+    const known = memo.get(tex);
+    if (known) {
+        return known;
     }
-    return memo.get(tex);
+    if (memo.size >= memoLimit) {
+        memo.clear();
+    }
+    const made = { mathml: render(tex), long: texToText(tex).length > longest };
+    memo.set(tex, made);
+    return made;
 }
 
 /** temml escapes all text itself and allows no links or styles unless told to. */

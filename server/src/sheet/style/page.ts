@@ -31,6 +31,8 @@ body { margin: 0; background: light-dark(#fff, #1c1d1f); }
     .padstone .drawings .section { flex: 0 0 48mm; }
     .diagram .drawing, .setting-out .drawing { max-width: min(100%, 118mm); }
     .section .drawing { max-width: 42mm; }
+    .padstone .formula { overflow: visible; }
+    .padstone .long math { font-size: 0.95em; }
     summary { list-style: none; }
     details::details-content { content-visibility: visible; display: block; }
     a { color: inherit; }

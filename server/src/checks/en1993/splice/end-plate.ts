@@ -4,7 +4,7 @@
  * beam web in tension and compression flange.
  */
 import { misplacedRows, tensionRows, type EndPlateSplice, type TensionRow } from '../../../analysis/splice.js';
-import { kN, kNm, plain, quotient, step } from '../../steps.js';
+import { kN, kNm, plain, quotient, step, type TermRow } from '../../steps.js';
 import { against, againstOne, problem, unsound, type NamedVerdict, type Problem } from '../../verdict.js';
 import { bearingFactors, bearingResistance, combined, shearResistance, tensionResistance, tooClose, type Distances } from '../bolts/bolt.js';
 import { momentResistance } from '../bending.js';
@@ -97,11 +97,14 @@ function ofBolts(given: EndPlateCheck, forces: SpliceForces, rows: readonly RowR
     const pull = Math.max(...shares(rows.map(({ row }) => row)).map((share, i) => quotient(share * M, rows[i]!.tStub.resistance) * tensionRd));
     const shearRd = shearResistance(bolt, gammaM2);
     const utilisation = combined(v, shearRd, pull, tensionRd);
+    const tension: readonly TermRow[] = [['F_{t,Ed}', pull / 1e3, 'kN', 'prying in it'], ['F_{t,Rd}', tensionRd / 1e3, 'kN']];
     return {
         name: 'bolts in shear and tension',
-        ...againstOne(utilisation, 'EN 1993-1-8 Table 3.4', () => [step('\\eta', '\\frac{F_{v,Ed}}{F_{v,Rd}} + \\frac{F_{t,Ed}}{1.4 F_{t,Rd}}', [
-            ['F_{v,Ed}', v / 1e3, 'kN'], ['F_{v,Rd}', shearRd / 1e3, 'kN', bolt.name], ['F_{t,Ed}', pull / 1e3, 'kN', 'prying in it'], ['F_{t,Rd}', tensionRd / 1e3, 'kN']
-        ], plain(utilisation), { clause: 'EN 1993-1-8 Table 3.4', note: 'and F_t,Ed / F_t,Rd by itself' })])
+        ...againstOne(utilisation, 'EN 1993-1-8 Table 3.4', () => [pull > tensionRd * utilisation * (1 - 1e-12)
+            ? step('\\eta', '\\frac{F_{t,Ed}}{F_{t,Rd}}', tension, plain(utilisation), { clause: 'EN 1993-1-8 Table 3.4', note: 'tension by itself, more than with shear over 1.4' })
+            : step('\\eta', '\\frac{F_{v,Ed}}{F_{v,Rd}} + \\frac{F_{t,Ed}}{1.4 F_{t,Rd}}', [
+                ['F_{v,Ed}', v / 1e3, 'kN'], ['F_{v,Rd}', shearRd / 1e3, 'kN', bolt.name], ...tension
+            ], plain(utilisation), { clause: 'EN 1993-1-8 Table 3.4', note: 'and F_t,Ed / F_t,Rd by itself' })])
     };
 }
 
