@@ -61,7 +61,8 @@ export function memberActions(stage: SolvedStage, index: number): MemberActions 
         const one = pick(ofStrands);
         return { effects: one, steady: steadyOf(one, cases), combine: combines[i]! };
     });
-    const whole = stationsOf(strands[0]!, loaded(sumOf), rules);
+    // The plates of a flitch beam hand over at their bolts what changes between them.
+    const whole = stationsOf(strands[0]!, loaded(sumOf), rules, member.section.shape === 'flitch');
     const leaves = strands.length > 1 ? strands.map((strand, i) => stationsOf(strand, loaded((ofStrands) => ofStrands[i]!), rules)) : [];
 
     const context: ReactionContext = {

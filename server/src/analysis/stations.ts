@@ -99,39 +99,45 @@ export interface Loaded {
 
 /**
  * At each place, for each rule and stiffness: the states of greatest and least V, and all corners of what N and M can be
- * together (the greatest and least of both are among them).
+ * together (the greatest and least of both are among them). `complete`: and those of every other place too, so that one
+ * combination can be followed along the member.
  */
-export function stationsOf({ strand, elements }: StrandMesh, loaded: readonly Loaded[], rules: readonly Rule[]): Station[] {
+export function stationsOf({ strand, elements }: StrandMesh, loaded: readonly Loaded[], rules: readonly Rule[], complete = false): Station[] {
     const alike = new Map<Float64Array, Rule[]>();
     for (const rule of rules) alike.set(rule.factors, [...alike.get(rule.factors) ?? [], rule]);
     const known = loaded.flatMap((one) => [...alike.values()].map((group) => ({
         ...one, group, first: group[0]!, axial: one.effects.N.some((value) => value !== 0),
-        combinations: new Map<number | string, readonly Combination[]>(), shear: roomFor(group[0]!), bending: roomFor(group[0]!)
+        placed: new Map<number | string, Placed>(), shear: roomFor(group[0]!), bending: roomFor(group[0]!)
     })));
+    const keysAt = loaded[0]!.effects.places.map((_, s) => known.map(({ effects: { N, V, M, cases }, combine, group, first, axial, placed, shear, bending }) => {
+        const offset = s * cases;
+        extremes(first, V, offset, shear);
+        extremes(first, M, offset, bending);
+        const bent = axial ? corners(first, N, M, offset) : [bending.most, bending.least];
+        return [...new Set([...bent, shear.most, shear.least].map((present) => {
+            const key = placementKey(present);
+            if (!placed.has(key)) placed.set(key, { present: present.slice(), combinations: group.map((rule) => combine(rule, present)) });
+            return key;
+        }))];
+    }));
     return loaded[0]!.effects.places.map(({ element, x }, s) => {
         const states: ActionState[] = [];
-        for (const { effects: { N, V, M, cases }, steady, combine, group, first, axial, combinations, shear, bending } of known) {
+        known.forEach(({ effects: { N, V, M, cases }, steady, group, first, placed }, k) => {
             const offset = s * cases;
-            extremes(first, V, offset, shear);
-            extremes(first, M, offset, bending);
-            const bent = axial ? corners(first, N, M, offset) : [bending.most, bending.least];
-            const seen: (number | string)[] = [];
-            for (const present of [...bent, shear.most, shear.least]) {
-                const key = placementKey(present);
-                if (seen.includes(key)) continue;
-                seen.push(key);
-                let made = combinations.get(key);
-                if (!made) combinations.set(key, made = group.map((rule) => combine(rule, present)));
+            for (const key of complete ? placed.keys() : keysAt[s]![k]!) {
+                const { present, combinations } = placed.get(key)!;
                 const [n, v, m] = [combined(first, present, 0, N, offset), combined(first, present, 0, V, offset), combined(first, present, 0, M, offset)];
                 group.forEach((rule, i) => states.push({
-                    combination: made[i]!, N: steady('N', rule, s) + n, V: steady('V', rule, s) + v, M: steady('M', rule, s) + m
+                    combination: combinations[i]!, N: steady('N', rule, s) + n, V: steady('V', rule, s) + v, M: steady('M', rule, s) + m
                 }));
             }
-        }
+        });
         const leaf = strand.leaf === undefined ? {} : { leaf: strand.leaf };
         return { x, segment: elements[element]!.segment, states: unique(states), ...leaf };
     });
 }
+
+interface Placed { readonly present: Uint8Array; readonly combinations: readonly Combination[] }
 
 /** One state a combination: rules that come to the same loads come to the same combination. */
 function unique(states: readonly ActionState[]): ActionState[] {

@@ -38,13 +38,9 @@ export function combinationsOf({ actions }: MemberContext): readonly Combination
     return [...new Set(actions.stations.flatMap(({ states }) => states.map(({ combination }) => combination)))];
 }
 
-/** N mm of the whole beam. Straight between stations; one that this combination does not govern has its greatest moment instead. */
+/** N mm of the whole beam, straight between stations. Every station of a flitch beam has every combination; NaN, which fails, where one lacks. */
 export function momentAt({ actions: { stations } }: MemberContext, x: number, wanted: Combination): number {
-    const M = (i: number): number => {
-        const { states } = stations[i]!;
-        const own = states.find(({ combination }) => combination === wanted);
-        return own?.M ?? states.reduce((most, state) => Math.abs(state.M) > Math.abs(most) ? state.M : most, 0);
-    };
+    const M = (i: number): number => stations[i]!.states.find(({ combination }) => combination === wanted)?.M ?? NaN;
     const next = stations.findIndex(station => station.x >= x);
     if (next <= 0) {
         return next < 0 ? 0 : M(0);
