@@ -1,5 +1,6 @@
 import { readFileSync, statSync } from 'node:fs';
 import { evaluateText } from '../../../language/src/index.js';
+import type { Model } from '../../../language/src/model.js';
 import { compute } from '../compute.js';
 import { noResults } from '../no-results.js';
 import type { Results } from '../results.js';
@@ -8,6 +9,8 @@ import { internalErrorCode } from './exit-code.js';
 
 export interface Calculated {
     readonly results: Results;
+    /** Undefined where the file could not be read. */
+    readonly model?: Model;
     /** What was read, as it stands in the files: the calculation first; empty where it could not be read. */
     readonly sources: readonly Source[];
 }
@@ -28,7 +31,8 @@ export function calculateFile(file: string): Calculated {
         return found;
     };
     try {
-        return { results: compute(evaluateText(read.replace(/^\uFEFF/, ''), file, include)), sources };
+        const evaluation = evaluateText(read.replace(/^\uFEFF/, ''), file, include);
+        return { results: compute(evaluation), model: evaluation.model, sources };
     } catch (error) {
         return { results: noResults(file, internalErrorCode, `Padstone itself failed on this file, which is a defect of Padstone: ${describe(error)}`), sources };
     }

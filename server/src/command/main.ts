@@ -1,8 +1,9 @@
-/** The command line: `padstone check`, `padstone sheet`, `padstone schema`. */
+/** The command line: `padstone check`, `padstone sheet`, `padstone breakeven`, `padstone schema`. */
 import { Command, CommanderError } from 'commander';
 import pc from 'picocolors';
 import { version } from '../../../package.json';
 import { describe } from './calculate-file.js';
+import { addBreakEven } from './break-even.js';
 import { addCheck } from './check.js';
 import { exitCode, exitCodeHelp } from './exit-code.js';
 import type { Page } from './format/page.js';
@@ -28,6 +29,7 @@ function createProgram(): Command {
         .exitOverride();
     addCheck(program, page);
     addSheet(program, page);
+    addBreakEven(program, page);
     addSchema(program);
     return program;
 }
