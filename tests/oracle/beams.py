@@ -8,9 +8,7 @@
 
 Units mm, N, N mm. Signs as in server/src/analysis/actions.ts. `beams.py --check` recomputes and compares with the file.
 """
-import json
 import math
-import sys
 from pathlib import Path
 
 import numpy as np
@@ -18,6 +16,8 @@ import scipy.sparse as sparse
 import scipy.sparse.linalg as linalg
 from sympy import Rational, Symbol, symbols
 from sympy.physics.continuum_mechanics.beam import Beam
+
+from stored import rounded, store
 
 FIXTURE = Path(__file__).with_name('beams.json')
 
@@ -210,14 +210,6 @@ def solve_fine(case):
     return {'reactions': vertical, 'stations': stations}
 
 
-def rounded(value):
-    if isinstance(value, float):
-        return float(f'{value:.9g}')
-    if isinstance(value, dict):
-        return {key: rounded(inner) for key, inner in value.items()}
-    return [rounded(inner) for inner in value] if isinstance(value, list) else value
-
-
 def compute():
     moment_sign, shear_sign = sympy_signs()
     exact = []
@@ -227,23 +219,8 @@ def compute():
             station['M'] *= moment_sign
             station['V'] *= shear_sign
         exact.append({**case, **answer})
-    return rounded({'exact': exact, 'fine': [{**case, **solve_fine(case)} for case in FINE]})
-
-
-def differences(a, b, path=''):
-    if isinstance(a, dict):
-        return [d for key in a for d in differences(a[key], b[key], f'{path}/{key}')]
-    if isinstance(a, list):
-        return [d for i, (x, y) in enumerate(zip(a, b, strict=True)) for d in differences(x, y, f'{path}/{i}')]
-    if isinstance(a, float) and isinstance(b, (int, float)):
-        return [] if abs(a - b) <= 1e-5 * max(abs(a), abs(b)) + 1e-5 else [f'{path}: {a} now, {b} in the file']
-    return [] if a == b else [f'{path}: {a} now, {b} in the file']
+    return rounded({'exact': exact, 'fine': [{**case, **solve_fine(case)} for case in FINE]}, 9)
 
 
 if __name__ == '__main__':
-    found = compute()
-    if '--check' in sys.argv:
-        wrong = differences(found, json.loads(FIXTURE.read_text()))
-        print('\n'.join(wrong) or 'beams.json is what the libraries say')
-        sys.exit(1 if wrong else 0)
-    FIXTURE.write_text(json.dumps(found, indent=1) + '\n')
+    store(compute(), FIXTURE, 'the libraries say', relative=1e-5, absolute=1e-5, indent=1)

@@ -7,13 +7,13 @@ shape, a rod's own length), which is remembered. A rod that is tightened gets th
 
 Units mm, N, N mm; signs as in server/src/analysis/actions.ts. `hung.py --check` recomputes and compares with the file.
 """
-import json
-import sys
 from pathlib import Path
 
 import numpy as np
 import scipy.sparse as sparse
 import scipy.sparse.linalg as linalg
+
+from stored import rounded, store
 
 FIXTURE = Path(__file__).with_name('hung.json')
 STEP = 5
@@ -172,32 +172,9 @@ def solve(case, crept):
     return {'stages': stages, 'later': later}
 
 
-def rounded(value):
-    if isinstance(value, float):
-        return float(f'{value:.8g}')
-    if isinstance(value, dict):
-        return {key: rounded(inner) for key, inner in value.items()}
-    return [rounded(inner) for inner in value] if isinstance(value, list) else value
-
-
 def compute():
-    return rounded([{**case, 'initial': solve(case, False), 'crept': solve(case, True)} for case in CASES])
-
-
-def differences(a, b, path=''):
-    if isinstance(a, dict):
-        return [d for key in a for d in differences(a[key], b[key], f'{path}/{key}')]
-    if isinstance(a, list):
-        return [d for i, (x, y) in enumerate(zip(a, b, strict=True)) for d in differences(x, y, f'{path}/{i}')]
-    if isinstance(a, float) and isinstance(b, (int, float)):
-        return [] if abs(a - b) <= 1e-4 * max(abs(a), abs(b)) + 1e-1 else [f'{path}: {a} now, {b} in the file']
-    return [] if a == b else [f'{path}: {a} now, {b} in the file']
+    return rounded([{**case, 'initial': solve(case, False), 'crept': solve(case, True)} for case in CASES], 8)
 
 
 if __name__ == '__main__':
-    found = compute()
-    if '--check' in sys.argv:
-        wrong = differences(found, json.loads(FIXTURE.read_text()))
-        print('\n'.join(wrong) or 'hung.json is what SciPy says')
-        sys.exit(1 if wrong else 0)
-    FIXTURE.write_text(json.dumps(found, separators=(',', ':')) + '\n')
+    store(compute(), FIXTURE, 'SciPy says', relative=1e-4, absolute=1e-1, separators=(',', ':'))

@@ -8,14 +8,14 @@ for their forces; supports as multipliers too; one sparse LU of the whole by Sci
 
 Units mm, N, N mm; signs as in server/src/analysis/actions.ts. `leaves.py --check` recomputes and compares with the file.
 """
-import json
 import math
-import sys
 from pathlib import Path
 
 import numpy as np
 import scipy.sparse as sparse
 import scipy.sparse.linalg as linalg
+
+from stored import rounded, store
 
 FIXTURE = Path(__file__).with_name('leaves.json')
 STEP = 2.5
@@ -154,32 +154,9 @@ def sample(case, leaf):
     return [round((a + b) / 2 / STEP) * STEP for a, b in zip(ends, ends[1:]) if b - a > 20 * STEP]
 
 
-def rounded(value):
-    if isinstance(value, float):
-        return float(f'{value:.7g}')
-    if isinstance(value, dict):
-        return {key: rounded(inner) for key, inner in value.items()}
-    return [rounded(inner) for inner in value] if isinstance(value, list) else value
-
-
 def compute():
-    return rounded([{**case, 'sets': {name: solve(case, name) for name in SETS}} for case in CASES])
-
-
-def differences(a, b, path=''):
-    if isinstance(a, dict):
-        return [d for key in a for d in differences(a[key], b[key], f'{path}/{key}')]
-    if isinstance(a, list):
-        return [d for i, (x, y) in enumerate(zip(a, b, strict=True)) for d in differences(x, y, f'{path}/{i}')]
-    if isinstance(a, float) and isinstance(b, (int, float)):
-        return [] if abs(a - b) <= 1e-4 * max(abs(a), abs(b)) + 1e-1 else [f'{path}: {a} now, {b} in the file']
-    return [] if a == b else [f'{path}: {a} now, {b} in the file']
+    return rounded([{**case, 'sets': {name: solve(case, name) for name in SETS}} for case in CASES], 7)
 
 
 if __name__ == '__main__':
-    found = compute()
-    if '--check' in sys.argv:
-        wrong = differences(found, json.loads(FIXTURE.read_text()))
-        print('\n'.join(wrong) or 'leaves.json is what SciPy says')
-        sys.exit(1 if wrong else 0)
-    FIXTURE.write_text(json.dumps(found, separators=(',', ':')) + '\n')
+    store(compute(), FIXTURE, 'SciPy says', relative=1e-4, absolute=1e-1, separators=(',', ':'))
