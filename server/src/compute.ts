@@ -93,7 +93,19 @@ function checkAll(basis: Basis): Checked {
             hangers.push(hangerResult(context, run.results, model));
         }
     }
+    lacking.push(...slackProps(basis));
     return { checks, members, hangers, lacking };
+}
+
+/** The analysis lets a prop pull, which it cannot: what was found for that stage is then not what happens. */
+function slackProps({ model, all }: Basis): Lacking[] {
+    return (all.props ?? []).filter(({ slack }) => slack).flatMap(({ member, at, stage }) => {
+        const found = model.members.find(({ name }) => name === member);
+        return found ? [{
+            subject: member, members: [member], source: found.nameSource,
+            text: `in stage ${stage} it lifts off its prop at ${(at / 1000).toFixed(2)} m in some combination, which the analysis does not follow`
+        }] : [];
+    });
 }
 
 /** Members that the text names but that have no results, each with the reason. */
