@@ -46,7 +46,7 @@ describe('two rods with plates beside both timbers', () => {
         const decayed = hangerContext({ old: { b: 60, shiftRight: 40 } });
         within(result(decayed, 'grain')!.utilisation, N / (130 * 60) / (1.5 * 2.2 * 0.8 / 1.3), 1e-9, 'residual');
         expect(result(decayed, 'grain')!.steps[0]!.note).toContain('bears on the 60 mm that are sound');
-        within(result(decayed, 'rods')!.utilisation / result(whole, 'rods')!.utilisation, (0.5 + 40 / spacing) / 0.5, 1e-9, 'share');
+        within(result(decayed, 'rods')!.utilisation / result(whole, 'rods')!.utilisation, (0.5 + 40 / (60 + 2 * 40 + 12)) / 0.5, 1e-9, 'rods just beside what is sound');
     });
 
     test('edge: the rods clear the wider timber', () => {

@@ -8,6 +8,7 @@ import { amount, quotient, step, term, utilisationStep } from '../steps.js';
 import { worst, type Verdict } from '../verdict.js';
 import { bendingFactorTerms, bendingStrength } from './bending.js';
 import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
+import { greatestHole } from './fasteners/holes-and-washers.js';
 import { rodHoles } from '../hanger/layout.js';
 import { shearStress } from './shear.js';
 
@@ -29,8 +30,6 @@ export interface NetSection {
     readonly edge: number;
 }
 
-/** Holes of bolts count up to 1 mm over the bolt, 10.4.3(1). */
-const boltHole = (d: number): number => d + 1;
 /** A larger hole has stresses of its own around it, which 5.2 does not cover (limit of a national annex, from memory). */
 const largest = 50;
 
@@ -49,7 +48,7 @@ export const netSection = judgedCheck('net section', 'EN 1995-1-1 5.2, 6.1.6', (
 
 function holesOf({ member: { section, holes } }: MemberContext): readonly DrilledHole[] {
     const bolts = section.shape === 'plies' || section.shape === 'flitch'
-        ? section.bolts.flatMap(({ diameter, places }) => places.map(({ x, height }) => ({ x, height, diameter: boltHole(diameter) }))) : [];
+        ? section.bolts.flatMap(({ diameter, places }) => places.map(({ x, height }) => ({ x, height, diameter: greatestHole(diameter) }))) : [];
     return [...bolts, ...holes.map(({ at, height, diameter }) => ({ x: at.value, height: height.value, diameter: diameter.value }))];
 }
 

@@ -3,6 +3,7 @@ import type { HangerContext, MemberContext } from '../check.js';
 import { plateOnGrain } from '../en1993/rods/grain.js';
 import { effectiveContactLength, kc90At } from '../en1995/contact.js';
 import { patchesOf, sidesOf } from '../en1995/contacts.js';
+import { greatestHole } from '../en1995/fasteners/holes-and-washers.js';
 import { durationFactors } from '../en1995/design-strength.js';
 import { named } from '../en1995/leaves/bolt-answers.js';
 import { outline, wholeSection } from '../en1995/section.js';
@@ -28,7 +29,7 @@ function ofSeat(
     const said = plateOnGrain({
         force, width: Math.min(plate.length.value, breadth),
         effectiveLength: effectiveContactLength(plate.width.value, sides),
-        holes: through[which] ? Array.from({ length: hanger.rods.count }, () => rod.d + 1) : [],
+        holes: through[which] ? Array.from({ length: hanger.rods.count }, () => greatestHole(rod.d)) : [],
         kc90: kc90At(timber.strength, plate.width.value, toNext, wholeSection(timber.member).h),
         fc90_d: timber.strength.fc90_k * durationFactors(timber)(duration)
     });

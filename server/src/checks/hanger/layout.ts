@@ -4,6 +4,7 @@ import { boltGrades, threads } from '../../catalog/bolts.js';
 import { rolledSection } from '../../catalog/rolled-sections.js';
 import { boltOf, type Bolt } from '../en1993/bolts/bolt.js';
 import type { CrossPlate } from '../en1993/rods/cross-plate.js';
+import { greatestHole } from '../en1995/fasteners/holes-and-washers.js';
 import { unloadedEdge } from '../en1995/fasteners/spacing.js';
 import { outline } from '../en1995/section.js';
 import { problem, type Problem } from '../verdict.js';
@@ -62,13 +63,23 @@ export function rodLayout({ rods, name }: Pick<Hanger, 'rods' | 'name'>, seats: 
     if (rods.count > 1 && !(spacing > 0) || perLine > 1 && !(pitch > 0 && Number.isFinite(pitch))) {
         return problem(`the rods of ${name} find no room on its plates`);
     }
-    const off = Math.max(...seats.map(({ shift }) => Math.abs(shift)));
-    const isThrough = (which: Seat['which']): boolean => seats.some(seat => seat.which === which && spacing / 2 < seat.breadth / 2 + seat.shift + rod.d / 2);
+    const isThrough = (which: Seat['which']): boolean => seats.some(seat => seat.which === which && spacing < clear(seat, rod.d));
     return {
         rod, perLine, spacing, pitch,
-        greatestShare: rods.count === 1 ? 1 : Math.min(1, 0.5 + off / spacing) / perLine,
+        greatestShare: rods.count === 1 ? 1 : greatestShare(seats, spacing, rod.d) / perLine,
         through: { head: isThrough('head'), foot: isThrough('foot') }
     };
+}
+
+/** How far apart two lines of rods are that just pass beside what is sound. */
+function clear({ breadth, shift }: Seat, d: number): number {
+    return breadth + 2 * Math.abs(shift) + d;
+}
+
+/** Of the line that a shifted seat is nearer to: rods that stand as close as they can share most unevenly. */
+function greatestShare(seats: readonly Seat[], spacing: number, d: number): number {
+    const closest = Math.min(spacing, Math.max(...seats.map(seat => clear(seat, d))));
+    return Math.min(1, 0.5 + Math.max(...seats.map(({ shift }) => Math.abs(shift))) / closest);
 }
 
 /** The plate of a seat as its rods bend it. */
@@ -100,7 +111,7 @@ export function rodHoles(hanger: Hanger, members: readonly Member[], member: Mem
     }
     const layout = rodLayout(hanger, [wholeSeat('head', carrier, hanger.headPlate), wholeSeat('foot', carried, hanger.footPlate)]);
     return 'problem' in layout || !layout.through[which] ? undefined
-        : { x: which === 'head' ? hanger.fromAt.value : hanger.carriesAt.value, breadth: (hanger.rods.count === 1 ? 1 : 2) * (layout.rod.d + 1) };
+        : { x: which === 'head' ? hanger.fromAt.value : hanger.carriesAt.value, breadth: (hanger.rods.count === 1 ? 1 : 2) * greatestHole(layout.rod.d) };
 }
 
 export function seatName({ which, member, plate }: Seat): string {

@@ -2,7 +2,7 @@ import { steelNamed } from '../../catalog/steel-material.js';
 import type { HangerContext } from '../check.js';
 import { platePunching } from '../en1993/rods/plate-punching.js';
 import { washerOnGrain } from '../en1993/rods/washer-on-grain.js';
-import { washerSize } from '../en1995/fasteners/holes-and-washers.js';
+import { greatestHole, washerSize } from '../en1995/fasteners/holes-and-washers.js';
 import { named } from '../en1995/leaves/bolt-answers.js';
 import { timberFactors } from '../en1995/leaves/through-bolts.js';
 import { distanceVerdict } from '../shortfall.js';
@@ -34,7 +34,7 @@ function ofSeat(context: HangerContext, { rod }: RodLayout, seat: SeatContext, f
     const { size, thickness } = hanger.washers;
     const sizes = washerSize(rod.d, { outer: size.value, thickness: thickness.value });
     return [
-        washerOnGrain({ kind: 'washer', outer: size.value, hole: rod.d + 1, fc90_k: seat.context.strength.fc90_k }, force, timberFactors(seat.context, duration)),
+        washerOnGrain({ kind: 'washer', outer: size.value, hole: greatestHole(rod.d), fc90_k: seat.context.strength.fc90_k }, force, timberFactors(seat.context, duration)),
         ...isProblem(sizes) ? [sizes] : sizes.filter(({ ok }) => !ok).map(distanceVerdict)
     ];
 }

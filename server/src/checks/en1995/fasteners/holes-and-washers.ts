@@ -20,12 +20,15 @@ export function washerSize(
     ];
 }
 
+/** The widest hole that a bolt may have in timber, mm: 1 mm over. EN 1995-1-1 10.4.3(1). */
+export const greatestHole = (d: number): number => d + 1;
+
 /**
  * Greatest hole for a bolt: in timber 1 mm over the bolt, in steel the greater of 2 mm and 0.1 d over.
  * EN 1995-1-1 10.4.3(1). `required` is the upper limit here; a hole below the bolt's own diameter is none.
  */
 export function holeSize(d: number, hole: number, material: 'timber' | 'steel'): SizeFinding | Problem {
-    const required = material === 'timber' ? d + 1 : d + Math.max(2, 0.1 * d);
+    const required = material === 'timber' ? greatestHole(d) : d + Math.max(2, 0.1 * d);
     return unsound('positive', { 'the bolt diameter': d, 'the hole': hole }) ?? {
         what: `hole in ${material}`, required, provided: hole, ok: hole >= d && hole <= required, clause: 'EN 1995-1-1 10.4.3(1)'
     };
