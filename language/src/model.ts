@@ -36,6 +36,8 @@ export interface Given<T = number> {
     readonly path: string;
     /** Of a number: without it the ledger cannot print the unit. Absent of a word. */
     readonly dimension?: Dimension;
+    /** Where only a band is known, `25 mm .. 45 mm`: `value` is its middle. */
+    readonly band?: { readonly low: number; readonly high: number };
 }
 
 export type Severity = 'error' | 'warning' | 'info' | 'hazard';
@@ -230,7 +232,12 @@ export interface Load {
     readonly amount: Given;
     /** Width that an area load is collected from. */
     readonly strip?: Given;
-    /** Exactly one of `point` (N) and `line` (N/mm of the member's length, strip applied) is there. */
+    /** Where a force stands. */
+    readonly at?: Given;
+    /** Where a spread load begins and ends; from end to end of the member where they are absent. */
+    readonly from?: Given;
+    readonly to?: Given;
+    /** What follows from the inputs above. Exactly one of `point` (N) and `line` (N/mm of the member's length, strip applied) is there. */
     readonly point?: { readonly force: number; readonly at: number };
     readonly line?: { readonly perLength: number; readonly from: number; readonly to: number };
     /** True where the amount was written as a mass. */
@@ -253,6 +260,70 @@ export interface Requirement {
     readonly left: Formula;
     readonly comparison: Comparison;
     readonly right: Formula;
+    readonly source: SourceRef;
+}
+
+/** An input whose break-even is asked for. */
+export interface BreakEvenLine {
+    /** Of an input, as in `Given`. */
+    readonly path: string;
+    readonly source: SourceRef;
+}
+
+/** A proof load: a member, or some of its leaves, on blocks under weights. */
+export interface LoadTest {
+    readonly name: string;
+    readonly title?: string;
+    readonly member: string;
+    /** The leaves that are tested, from 1; all where it is absent. */
+    readonly leaves?: readonly number[];
+    /** Stations of the blocks along the member, in order; two at least. */
+    readonly blocks: readonly Given[];
+    /** Each is all that lies on the member at one time, in the order of writing. */
+    readonly weights: readonly TestWeight[];
+    readonly readings: readonly TestReading[];
+    readonly source: SourceRef;
+}
+
+export interface TestWeight {
+    /** kg. */
+    readonly mass: Given;
+    readonly at: Given;
+    /** Length along the member that it is spread over, `at` in its middle. */
+    readonly spread?: Given;
+    readonly source: SourceRef;
+}
+
+export interface TestReading {
+    /** kg: that of one of the weights, or 0 after unloading. */
+    readonly mass: Given;
+    /** Downwards. */
+    readonly deflection: Given;
+    readonly source: SourceRef;
+}
+
+/** A whole alternative. */
+export interface Option {
+    readonly name: string;
+    readonly title?: string;
+    /** What stands in the place of the members of the same names. */
+    readonly replaced: readonly Member[];
+    /**
+     * The whole calculation with them, as if the file said so: loads reach to their ends, values that are
+     * worked out from them follow, and `inputs` and `notComputed` are its own. It has no options, load tests and break-evens.
+     */
+    readonly model: Model;
+    readonly source: SourceRef;
+}
+
+/** What was done about a hazard. Whether there is such a hazard is not known here. */
+export interface Answer {
+    /** Its code, e.g. `services-unknown`. */
+    readonly hazard: string;
+    /** The one subject that is answered for; every one where it is absent. */
+    readonly subject?: string;
+    readonly what: string;
+    readonly evidence: Evidence;
     readonly source: SourceRef;
 }
 
@@ -421,10 +492,14 @@ export interface Model {
     readonly hangers: readonly Hanger[];
     readonly stages: readonly Stage[];
     readonly requirements: readonly Requirement[];
+    readonly breakEvens: readonly BreakEvenLine[];
+    readonly loadTests: readonly LoadTest[];
+    readonly options: readonly Option[];
+    readonly answers: readonly Answer[];
     readonly survey?: { readonly items: readonly SurveyItem[]; readonly source: SourceRef };
     readonly access?: Access;
     readonly notComputed: readonly NotComputed[];
-    /** Every input of consequence, for the ledger. */
+    /** Every input of consequence, and every other that says how it is known or that is a band, for the ledger. */
     readonly inputs: readonly Given<number | string>[];
 }
 

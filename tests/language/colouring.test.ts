@@ -16,7 +16,7 @@ const words = [...new Set(AstUtils.streamAllContents(grammar).filter(GrammarAST.
 const inContext: Readonly<Record<string, string>> = {
     no: 'no self weight', self: 'no self weight', system: 'system strength', net: 'net section', strength: 'system strength', service: 'service class', class: 'service class',
     ...Object.fromEntries(['member', 'wall', 'timber', 'steel', 'masonry', 'let', 'load', 'stage', 'loadtest', 'option', 'detail'].map(word => [word, `${word} name`])),
-    use: 'use detail name', ...Object.fromEntries(['min', 'max', 'sqrt', 'abs', 'round'].map(word => [word, `${word}(1)`])),
+    use: 'use detail name', answer: 'answer loss-not-probed', ...Object.fromEntries(['min', 'max', 'sqrt', 'abs', 'round'].map(word => [word, `${word}(1)`])),
     ...Object.fromEntries(['measured', 'probed', 'tested', 'graded', 'documented', 'judged', 'assumed'].map(word => [word, `(${word})`]))
 };
 

@@ -194,6 +194,47 @@ const hung: readonly Row[] = [
     ['member K { of C24 plies 2 of 63 x 200 mm length 3 m on north at 1 m bolts M12 at 1 m }\nloadtest t { plies 1, ⟦3⟧ of K on blocks at 0 m, 3 m }', 'no-such-leaf', 'there is no leaf 3: they count from 1 to 2, from the left']
 ];
 
+/** What is asked of a calculation. */
+const asked: readonly Row[] = [
+    ['masonry b { fk ⟦3 .. 1.5 MPa⟧ }', 'empty-band', 'the lower value of a band stands first, and is less than the higher'],
+    ['masonry b { fk ⟦2 MPa .. 2 MPa⟧ }', 'empty-band', 'the lower value of a band stands first, and is less than the higher'],
+    ['masonry b { fk 1.5 MPa .. ⟦3 mm⟧ }', 'wrong-dimension', 'expected a stress or area load, found a length: a band is between two of a kind'],
+    ['masonry b { fk 1.5 .. ⟦3⟧ }', 'unit-missing', 'a unit is missing: expected a stress or area load, such as 3 MPa', 'fk 1.5 .. 3 MPa'],
+    ['masonry b { fk ⟦0⟧ .. 3 MPa }', 'not-positive', '0 kN/m2 is nought: this is more than nought'],
+    ['let a = ⟦1 m .. 2 m⟧', 'band-misplaced', 'a value with a name is one number: give the band to the input that uses it'],
+    ['member K { of C24 section 1 x 1 m length 4 m slopes ⟦20 .. 30 deg⟧ on north at 0.1 m }', 'band-misplaced', 'no band can stand here: say one value'],
+    ['member K { of C24 plies 2 of 63 x 200 mm length 4 m on north at 0.1 m bolts M12 at ⟦1 m .. 2 m⟧ }', 'band-misplaced', 'no band can stand here: say one value'],
+    ['breakeven ⟦J1.section⟧', 'unknown-input', 'J1.section is several inputs: J1.section.breadth, J1.section.depth'],
+    ['loadtest t { ⟦J9⟧ on blocks at 0 m, 3 m weight 1 kg at 1 m }', 'unknown-name', 'unknown name \'J9\': did you mean \'J1\'?', 't { J1 on'],
+    ['loadtest t { ⟦north⟧ on blocks at 0 m, 3 m weight 1 kg at 1 m }', 'wrong-kind', '\'north\' is a wall, not a member'],
+    ['loadtest ⟦t⟧ { weight 1 kg at 1 m }', 'load-test-on-nothing', 't tests nothing: say what is on blocks, such as T9 on blocks at 0.30 m, 3.70 m'],
+    ['loadtest t { J1 on blocks at 0 m, 3 m ⟦J2 on blocks at 0 m, 3 m⟧ weight 1 kg at 1 m }', 'said-twice', 't says this twice'],
+    ['loadtest t { ⟦J1 on blocks at 1 m⟧ weight 1 kg at 1 m }', 'too-few-blocks', 'a piece lies on two blocks at least, such as on blocks at 0.30 m, 3.70 m'],
+    ['loadtest t { J1 on blocks at 1 m, ⟦1 m⟧ weight 1 kg at 1 m }', 'duplicate-support', 'there is a block at this station already'],
+    ['loadtest t { J1 on blocks at 1 m, ⟦4.5 m⟧ weight 1 kg at 2 m }', 'block-outside', 'this block is 500 mm past the end (4 m) of J1'],
+    ['loadtest t { J1 on blocks at ⟦-1 m⟧, 3 m weight 1 kg at 2 m }', 'block-outside', 'this block is 1 m before the start of J1'],
+    ['loadtest ⟦t⟧ { J1 on blocks at 0 m, 3 m }', 'no-weights', 't has no weights: say them, such as weight 240 kg at 2.00 m'],
+    ['loadtest t { J1 on blocks at 1 m, 3 m weight 9 kg at ⟦3.5 m⟧ }', 'weight-outside', 'this weight lies between no blocks'],
+    ['loadtest t { J1 on blocks at 1 m, 3 m weight 9 kg at 2.8 m spread ⟦600 mm⟧ }', 'weight-outside', 'this weight reaches past the blocks'],
+    ['loadtest t { J1 on blocks at 1 m, 3 m weight ⟦0 kg⟧ at 2 m }', 'not-positive', '0 kg is nought: this is more than nought'],
+    ['loadtest t { J1 on blocks at 1 m, 3 m weight ⟦-9 kg⟧ at 2 m }', 'not-positive', '-9 kg is negative: this is more than nought'],
+    ['loadtest t { J1 on blocks at 1 m, 3 m weight ⟦9 mm⟧ at 2 m }', 'wrong-dimension', 'expected a mass or a force, found a length', 'weight 9 kg at'],
+    ['loadtest t { J1 on blocks at 1 m, 3 m weight 9 kg at 2 m weight ⟦9 kg⟧ at 1.5 m }', 'duplicate-weight', 'there is a weight of 9 kg already: readings tell weights by their mass'],
+    ['loadtest t { J1 on blocks at 1 m, 3 m weight 9 kg at 2 m weight 20 kg at 2 m read ⟦10 kg⟧ 4 mm }', 'unknown-weight', 'no weight of 10 kg lies on it: there is 9 kg, 20 kg, and 0 kg after unloading'],
+    ['loadtest t { J1 on blocks at 1 m, 3 m weight 9 kg at 2 m read ⟦-9 kg⟧ 4 mm }', 'negative', '-9 kg is negative: this cannot be'],
+    ['loadtest t { J1 on blocks at 1 m, 3 m weight 9 kg at 2 m read 9 kg ⟦-4 mm⟧ }', 'negative', '-4 mm is negative: this cannot be'],
+    ['option ⟦o⟧ { }', 'empty-option', 'option o changes nothing: say what it replaces, such as replace R1 { … }'],
+    ['option o { replace ⟦north⟧ { of C24 section 1 x 1 m length 3 m on south at 1 m } }', 'wrong-kind', '\'north\' is a wall, not a member'],
+    ['option o { replace ⟦J8⟧ { of C24 section 1 x 1 m length 3 m on south at 1 m } }', 'unknown-name', 'unknown name \'J8\': did you mean \'J1\'?', 'replace J1 {'],
+    ['option o { replace J1 { of C24 section 1 x 1 m length 4 m on north at 1 m } replace ⟦J1⟧ { of C24 section 1 x 1 m length 4 m on north at 1 m } }', 'replaced-twice', 'option o replaces J1 twice'],
+    ['option o { replace ⟦J1⟧ { of C24 length 4 m on north at 1 m } }', 'no-section', 'J1 has no section: say one, such as section 75 x 200 mm'],
+    ['option o { replace J1 { of C24 section 1 x 1 m length 4 m on north at 1 m } }\noption ⟦o⟧ { replace J2 { of C24 section 1 x 1 m length 4 m on north at 1 m } }', 'duplicate-name', '\'o\' is already the name of something else'],
+    ['⟦answer services-unknown "traced"⟧', 'no-evidence', 'how this is known is not said: add it behind, such as (measured) or (documented "report of 3 May")'],
+    ['answer services-unknown ⟦""⟧ (measured)', 'empty-answer', 'what was done is not said'],
+    ['answer uplift-not-tied on ⟦J9⟧ "strapped" (measured)', 'unknown-name', 'unknown name \'J9\': did you mean \'J1\'?', 'on J1 "'],
+    ['answer services-unknown "traced" (measured)\n⟦answer services-unknown "again" (measured)⟧', 'answered-twice', 'services-unknown is answered already']
+];
+
 function check(source: string, [, code, message, mended]: Row): void {
     const { text, start, end } = marked(source);
     const errors = errorsOf(text);
@@ -245,6 +286,15 @@ describe('errors of values', () => {
 
 describe('errors of declarations', () => {
     it.each(named(top))('%s', (_, row) => check(`${soundJob}${row[0]}\n`, row));
+});
+
+describe('errors of what is asked', () => {
+    it.each(named(asked))('%s', (_, row) => check(`${soundJob}${row[0]}\n`, row));
+
+    it('too many options', () => {
+        const options = Array.from({ length: 21 }, (_, i) => `option o${i} { replace J1 { of C24 section 1 x 1 m length 4 m on north at 1 m } }\n`).join('');
+        expect(errorsOf(soundJob + options)).toMatchObject([{ code: 'too-many-options', message: 'these are 21 options: at most 20 are computed' }]);
+    });
 });
 
 describe('errors of the job', () => {

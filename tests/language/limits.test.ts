@@ -36,7 +36,7 @@ describe('texts that no person wrote', () => {
 });
 
 describe('any change of a sound text', () => {
-    const words = [...new Set(`${sailLoft}\n${hangers}`.match(/[A-Za-z_]+|[0-9.]+|"[^"]*"|[^\sA-Za-z0-9_]/g))];
+    const words = [...new Set(`${sailLoft}\n${hangers}\nanswer a-b on T2 "x" (measured)`.match(/[A-Za-z_]+|[0-9.]+|"[^"]*"|[^\sA-Za-z0-9_]/g))];
     const edit = fc.record({ at: fc.double({ min: 0, max: 1, noNaN: true }), remove: fc.nat(40), insert: fc.oneof(fc.constantFrom(...words), fc.string(), fc.constant('')) });
     const changes = (text: string) => fc.array(edit, { minLength: 1, maxLength: 5 }).map(edits => edits.reduce((changed, { at, remove, insert }) => {
         const start = Math.floor(at * changed.length);
@@ -58,6 +58,12 @@ describe('any change of a sound text', () => {
                 }
             }
             model.loads.forEach(load => expect(names).toContain(load.member));
+            model.loadTests.forEach(test => {
+                expect(names).toContain(test.member);
+                expect(test.blocks.length).toBeGreaterThanOrEqual(2);
+                test.readings.forEach(({ mass }) => expect([0, ...test.weights.map(weight => weight.mass.value)]).toContain(mass.value));
+            });
+            model.options.forEach(option => option.replaced.forEach(member => expect(option.model.members).toContain(member)));
             broken.forEach(member => expect(names).not.toContain(member.name));
             for (const member of model.members) {
                 expect(Number.isFinite(member.length.value) && member.length.value > 0).toBe(true);

@@ -47,7 +47,7 @@ describe('the sail loft', () => {
 
     it('lists every input of consequence, and says which have no evidence', () => {
         expect(loft.inputs.map(input => [input.path, input.evidence.word, input.evidence.stated])).toEqual([
-            ['oldPine.grade', 'judged', true], ['oldBrick.fk', 'assumed', true], ['newLarch.grade', 'documented', true], ['T2.section', 'measured', true],
+            ['oldPine.grade', 'judged', true], ['oldPine.moisture', 'measured', true], ['oldBrick.fk', 'assumed', true], ['newLarch.grade', 'documented', true], ['T2.section', 'measured', true],
             ['T2.north.bearing', 'assumed', false], ['T2.south.bearing', 'judged', true], ['T2.loss.top', 'probed', true], ['T2.loss.left', 'probed', true],
             ['R1.section', 'assumed', false], ['R1.bolts.grade', 'assumed', false], ['R1.north.bearing', 'assumed', false], ['R1.south.bearing', 'assumed', false],
             ['ceiling', 'assumed', false], ['joists', 'assumed', false], ['storage', 'assumed', true], ['person', 'assumed', false], ['valley', 'assumed', false]

@@ -123,7 +123,7 @@ export function model(members: readonly Member[], loads: readonly LoadSketch[], 
         job: { title: 'fixture', basis: 'EN1995', serviceClass: 2, serviceClassStated: true, combinations: equation, source },
         values: [], materials: [], walls: [], members,
         loads: loads.map((sketch) => load(sketch, byName.get(sketch.on ?? members[0]!.name)!)),
-        hangers: [], stages: [], requirements: [], notComputed: [], inputs: []
+        hangers: [], stages: [], requirements: [], breakEvens: [], loadTests: [], options: [], answers: [], notComputed: [], inputs: []
     };
 }
 

@@ -4,7 +4,7 @@ import type { BoltPlace, BoltRow, Given } from '../model.js';
 import type { Context } from './context.js';
 import { fail, source } from './context.js';
 import { boltGradeOf, threadOf } from './fasteners.js';
-import { aDepth, aLength, aStation, given } from './inputs.js';
+import { aDepth, aLength, aStation, given, single } from './inputs.js';
 import { outside } from './supports.js';
 
 /** What the bolts go through, mm: a leaf's sides, and the member's length. */
@@ -27,7 +27,7 @@ function evaluateRow(context: Context, member: ast.Member, node: ast.Bolts, path
     const spacing = every && given(context, every.value, `${path}.every`, aLength);
     const endDistance = ends && given(context, ends.value, `${path}.ends`, aLength);
     const zigzag = zigzagPart && given(context, zigzagPart.value, `${path}.zigzag`, aDepth);
-    const listed = at?.stations.map(station => given(context, station, `${path}.at`, aStation));
+    const listed = at?.stations.map(station => stationOf(context, station));
     if (thread === undefined || grade === undefined || leaf === undefined || (every && !spacing) || (ends && !endDistance) || (zigzagPart && !zigzag) || listed?.includes(undefined)) {
         return undefined;
     }
@@ -38,7 +38,7 @@ function evaluateRow(context: Context, member: ast.Member, node: ast.Bolts, path
     if (zigzag !== undefined && zigzag.value + diameter / 2 > leaf.depth / 2) {
         return fail(context, 'bolt-outside', `a bolt ${zigzag.value} mm from the axis is cut by the edge of a leaf ${leaf.depth} mm deep`, zigzag.source);
     }
-    const stations = listed === undefined ? evenly(context, node, leaf, endDistance?.value ?? usualEnd(diameter), spacing) : inside(context, member, listed as readonly Given[], leaf);
+    const stations = listed === undefined ? evenly(context, node, leaf, endDistance?.value ?? usualEnd(diameter), spacing) : inside(context, member, listed as readonly Station[], leaf);
     return stations && {
         ...thread, grade, places: stations.map(({ x, source: place }, i) => ({ x, height: zigzag === undefined ? 0 : zigzag.value * cycle[i % cycle.length]!, source: place })),
         ...(spacing && { spacing }), ...(zigzag && { zigzag }), ...(endDistance && { ends: endDistance }), source: source(context, node)
@@ -52,6 +52,11 @@ const cycle = [1, 0, -1, 0] as const;
 export const usualEnd = (diameter: number): number => Math.max(7 * diameter, 80);
 
 type Station = Pick<BoltPlace, 'x' | 'source'>;
+
+function stationOf(context: Context, input: ast.Input): Station | undefined {
+    const at = single(context, input, aStation);
+    return at && { x: at.value, source: source(context, input.value) };
+}
 
 function evenly(context: Context, node: ast.Bolts, leaf: Leaf, end: number, spacing: Given | undefined): readonly Station[] | undefined {
     if (spacing === undefined) {
@@ -68,15 +73,15 @@ function evenly(context: Context, node: ast.Bolts, leaf: Leaf, end: number, spac
     return Array.from({ length: steps + 1 }, (_, i) => ({ x: end + (steps === 0 ? 0 : run * i / steps), source: source(context, node) }));
 }
 
-function inside(context: Context, member: ast.Member, stations: readonly Given[], leaf: Leaf): readonly Station[] | undefined {
-    const astray = stations.find(({ value }) => value < 0 || value > leaf.length);
+function inside(context: Context, member: ast.Member, stations: readonly Station[], leaf: Leaf): readonly Station[] | undefined {
+    const astray = stations.find(({ x }) => x < 0 || x > leaf.length);
     if (astray !== undefined) {
-        return fail(context, 'bolt-outside', `this bolt is ${outside(astray.value, leaf.length)} of ${member.name}`, astray.source);
+        return fail(context, 'bolt-outside', `this bolt is ${outside(astray.x, leaf.length)} of ${member.name}`, astray.source);
     }
     if (stations.length > mostBolts) {
         return fail(context, 'too-many-bolts', `these are ${stations.length} bolts: at most ${mostBolts} in a row are computed`, stations[mostBolts]!.source);
     }
-    return stations.map(({ value, source: place }) => ({ x: value, source: place })).sort((a, b) => a.x - b.x);
+    return [...stations].sort((a, b) => a.x - b.x);
 }
 
 function reportParts(context: Context, node: ast.Bolts): void {

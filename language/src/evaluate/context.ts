@@ -1,6 +1,7 @@
 /** What the steps of an evaluation share: where findings go, and what names and values are known. */
 import { AstUtils, GrammarUtils } from 'langium';
 import type { AstNode, Reference } from 'langium';
+import { isReplace } from '../generated/ast.js';
 import type { Finding, Fix, Given, NotComputed, SourceRef } from '../model.js';
 import type { Quantity } from '../quantity.js';
 import type { Names } from './names.js';
@@ -59,7 +60,9 @@ export function newContext(files: ReadonlyMap<AstNode, string>, names: Names): C
 export const fileOf = (context: Context, node: AstNode): string => context.files.get(AstUtils.findRootNode(node)) ?? '';
 
 export function source(context: Context, node: AstNode, property?: string, index?: number): SourceRef {
-    const part = property === undefined ? undefined : GrammarUtils.findNodeForProperty(node.$cstNode, property, index);
+    // What replaces a member is called as that member is.
+    const named = property === 'name' && isReplace(node.$cstNode?.astNode) ? 'member' : property;
+    const part = named === undefined ? undefined : GrammarUtils.findNodeForProperty(node.$cstNode, named, index);
     return part === undefined ? sourceOf(node, fileOf(context, node)) : sourceOfCst(part, fileOf(context, node));
 }
 

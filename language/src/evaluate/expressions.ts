@@ -26,6 +26,37 @@ export function evaluateExpression(context: Context, node: ast.Expression | unde
     return value;
 }
 
+/** Undefined where it is wrong; then that is reported. Of a band its middle. */
+export function evaluateInput(context: Context, input: ast.Input | undefined): Quantity | undefined {
+    if (input?.high === undefined) {
+        return evaluateExpression(context, input?.value);
+    }
+    if (!context.values.has(input)) {
+        const band = bandOf(context, input, input.high);
+        context.values.set(input, band && { value: (band.low + band.high) / 2, dimension: band.dimension });
+        return context.values.get(input);
+    }
+    return context.values.get(input) ?? poisoned(context);
+}
+
+/** `1.5 .. 3.0 MPa`: the unit of the higher value is that of the lower one that has none. */
+function bandOf(context: Context, input: ast.Input, upper: ast.Expression): { readonly low: number; readonly high: number; readonly dimension: Dimension } | undefined {
+    const high = evaluateExpression(context, upper);
+    const low = evaluateExpression(context, input.value, unitOf(upper));
+    if (low === undefined || high === undefined) {
+        return undefined;
+    }
+    if (!sameDimension(low.dimension, high.dimension)) {
+        return fail(context, 'wrong-dimension', `expected ${dimensionName(low.dimension)}, found ${dimensionName(high.dimension)}: a band is between two of a kind`, source(context, upper));
+    }
+    return low.value < high.value ? { low: low.value, high: high.value, dimension: low.dimension }
+        : fail(context, 'empty-band', 'the lower value of a band stands first, and is less than the higher', { ...source(context, input.value), end: source(context, upper).end });
+}
+
+function unitOf(node: ast.Expression): string | undefined {
+    return ast.isNegation(node) ? unitOf(node.value) : ast.isLiteral(node) ? node.unit : undefined;
+}
+
 function compute(context: Context, node: ast.Expression, bareUnit?: string): Quantity | undefined {
     switch (node.$type) {
         case 'Literal': return literal(context, node, bareUnit);

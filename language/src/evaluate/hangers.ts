@@ -3,7 +3,7 @@ import type { Given, Hanger } from '../model.js';
 import type { Context } from './context.js';
 import { fail, source, sourceOfReference } from './context.js';
 import { boltGroupOf } from './fasteners.js';
-import { aDepth, aStation, given, givenValue, unsaid } from './inputs.js';
+import { aDepth, aStation, given, unsaid } from './inputs.js';
 import { quantityOf } from './named-quantities.js';
 import { resolve } from './names.js';
 import { notComputed } from './not-computed.js';
@@ -46,8 +46,8 @@ export function evaluateHanger(context: Context, node: ast.Hanger, name: string)
     };
 }
 
-function stationOf(context: Context, node: ast.Expression | undefined, path: string, member: ast.Member | undefined): Given | undefined {
-    const at = givenValue(context, node, undefined, path, aStation);
+function stationOf(context: Context, node: ast.Input | undefined, path: string, member: ast.Member | undefined): Given | undefined {
+    const at = given(context, node, path, aStation);
     const whole = member && quantityOf(member, 'length')?.(context.expansion?.outer ?? context);
     if (at === undefined || whole === undefined) {
         return undefined;

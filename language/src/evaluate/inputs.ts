@@ -8,7 +8,8 @@ import { sameDimension } from '../quantity.js';
 import { dimensionName, formatQuantity } from '../units.js';
 import type { Context } from './context.js';
 import { fail, poisoned, source } from './context.js';
-import { evaluateExpression } from './expressions.js';
+import { evaluateExpression, evaluateInput } from './expressions.js';
+import { notComputed } from './not-computed.js';
 import { behind } from './source.js';
 
 export interface Expectation {
@@ -43,8 +44,14 @@ export function evidenceOf(node: ast.Evidence | undefined): Evidence {
         : { word: node.word as EvidenceWord, stated: true, ...(node.note !== undefined && { note: node.note }) };
 }
 
+/** Its evidence, or that it is a band, puts it into the ledger. */
 export function given(context: Context, input: ast.Input | undefined, path: string, expected: Expectation): Given | undefined {
-    return givenValue(context, input?.value, input?.evidence, path, expected);
+    const found = givenOutOfLedger(context, input, path, expected);
+    return found?.evidence.stated === true || found?.band !== undefined ? consequential(context, found) : found;
+}
+
+export function givenOutOfLedger(context: Context, input: ast.Input | undefined, path: string, expected: Expectation): Given | undefined {
+    return input?.high === undefined ? givenValue(context, input?.value, input?.evidence, path, expected) : givenBand(context, input, input.high, path, expected);
 }
 
 export function givenValue(
@@ -54,6 +61,31 @@ export function givenValue(
     const quantity = evaluateExpression(context, node);
     return quantity && node && fitting(context, node, quantity, expected)
         ? { value: quantity.value, evidence: evidenceOf(evidence), source: source(context, node), path, dimension: quantity.dimension } : undefined;
+}
+
+function givenBand(context: Context, input: ast.Input, upper: ast.Expression, path: string, expected: Expectation): Given | undefined {
+    context.paths.add(path);
+    const middle = evaluateInput(context, input);
+    if (middle === undefined) {
+        return undefined;
+    }
+    const [low, high] = [evaluateExpression(context, input.value), evaluateExpression(context, upper)];
+    if (low === undefined || high === undefined || !fitting(context, upper, high, expected) || !fitting(context, input.value, low, expected)) {
+        return undefined;
+    }
+    const at = { ...source(context, input.value), end: source(context, upper).end };
+    const subject = context.names.things.get(path.split('.')[0]!);
+    notComputed(context, 'band', `${path} as a band`, ast.isMember(subject) ? [subject.name] : [], at);
+    return { ...middle, evidence: evidenceOf(input.evidence), source: at, path, band: { low: low.value, high: high.value } };
+}
+
+/** Where the place of a thing is not an input by itself: one value, and not a band. */
+export function single(context: Context, input: ast.Input, expected: Expectation): Quantity | undefined {
+    const quantity = evaluateInput(context, input);
+    if (input.high !== undefined) {
+        return fail(context, 'band-misplaced', 'no band can stand here: say one value', { ...source(context, input.value), end: source(context, input.high).end });
+    }
+    return quantity && fitting(context, input.value, quantity, expected) ? quantity : undefined;
 }
 
 /** Whether a quantity is of the expected kind, sign and size; else reports it. */
@@ -90,7 +122,7 @@ function wrongDimension(context: Context, node: ast.Expression, quantity: Quanti
 
 /** Puts an input into the ledger. */
 export function consequential<T extends number | string>(context: Context, input: Given<T> | undefined): Given<T> | undefined {
-    if (input !== undefined) {
+    if (input !== undefined && context.inputs.at(-1) !== input) {
         context.paths.add(input.path);
         context.inputs.push(input);
     }

@@ -7,9 +7,9 @@ import * as dim from '../quantity.js';
 import { sameDimension, standardGravity } from '../quantity.js';
 import type { Context } from './context.js';
 import { fail, poisoned, source } from './context.js';
-import { evaluateExpression } from './expressions.js';
+import { evaluateInput } from './expressions.js';
 import type { Expectation } from './inputs.js';
-import { aLength, aStation, consequential, evidenceOf, fitting, givenValue } from './inputs.js';
+import { aLength, aStation, consequential, evidenceOf, given, givenOutOfLedger } from './inputs.js';
 import { isLeaf, leafCount, noSuchLeaf } from './leaves.js';
 import { resolve } from './names.js';
 import { notComputed } from './not-computed.js';
@@ -74,17 +74,20 @@ const durationlessAction = (kind: string | undefined): Action | undefined =>
 interface Amount { readonly given: Given; readonly kind: Dimension; readonly fromMass: boolean }
 
 function amountOf(context: Context, node: ast.Load): Amount | undefined {
-    const quantity = evaluateExpression(context, node.amount?.value);
-    if (quantity === undefined || !fitting(context, node.amount.value, quantity, amountExpected(node))) {
+    const written = givenOutOfLedger(context, node.amount, node.name, amountExpected(node));
+    if (written?.dimension === undefined) {
         return undefined;
     }
-    const massKind = masses.findIndex(dimension => sameDimension(dimension, quantity.dimension));
+    const { dimension } = written;
+    const massKind = masses.findIndex(mass => sameDimension(mass, dimension));
     const evidence = evidenceOf(node.parts.find(ast.isLoadEvidence)?.evidence ?? node.amount.evidence);
-    const value = massKind < 0 ? quantity.value : quantity.value * standardGravity;
-    const kind = massKind < 0 ? quantity.dimension : forces[massKind]!;
-    const given = { value, evidence, source: source(context, node.amount.value), path: node.name, dimension: kind };
-    return { given: consequential(context, given)!, kind, fromMass: massKind >= 0 };
+    const kind = massKind < 0 ? dimension : forces[massKind]!;
+    const amount = massKind < 0 ? written : times(written, standardGravity);
+    return { given: consequential(context, { ...amount, evidence, dimension: kind })!, kind, fromMass: massKind >= 0 };
 }
+
+const times = (given: Given, factor: number): Given =>
+    ({ ...given, value: given.value * factor, ...(given.band && { band: { low: given.band.low * factor, high: given.band.high * factor } }) });
 
 /** The unit that is probably meant depends on how the load is spread. */
 function amountExpected(node: ast.Load): Expectation {
@@ -92,11 +95,11 @@ function amountExpected(node: ast.Load): Expectation {
     return { dimensions: [...forces, ...masses], name: 'a force, a line load or an area load', usual, sign: 'any' };
 }
 
-type Placed = Pick<Load, 'strip' | 'point' | 'line'>;
+type Placed = Pick<Load, 'strip' | 'at' | 'from' | 'to' | 'point' | 'line'>;
 
 function placeOf(context: Context, node: ast.Load, amount: Amount, member: ast.Member): Placed | undefined {
     const [strip, run, at] = [node.parts.find(ast.isLoadStrip), node.parts.find(ast.isLoadRun), node.parts.find(ast.isLoadAt)];
-    const memberLength = evaluateExpression(context, member.statements.find(ast.isLengthStatement)?.value?.value);
+    const memberLength = evaluateInput(context, member.statements.find(ast.isLengthStatement)?.value);
     if (sameDimension(amount.kind, dim.force)) {
         return misplaced(context, strip ?? run, 'a force stands at one station: at 2.45 m')
             ?? (at === undefined
@@ -117,16 +120,16 @@ function misplaced(context: Context, part: AstNode | undefined, message: string)
 }
 
 function pointOf(context: Context, node: ast.Load, part: ast.LoadAt, amount: Amount, member: ast.Member, memberLength: Quantity | undefined): Placed | undefined {
-    const at = givenValue(context, part.at, undefined, `${node.name}.at`, aStation);
-    return at && inside(context, member, memberLength, at) ? { point: { force: amount.given.value, at: at.value } } : undefined;
+    const at = given(context, part.at, `${node.name}.at`, aStation);
+    return at && inside(context, member, memberLength, at) ? { at, point: { force: amount.given.value, at: at.value } } : undefined;
 }
 
 function lineOf(
     context: Context, node: ast.Load, stripPart: ast.LoadStrip | undefined, run: ast.LoadRun | undefined, amount: Amount, member: ast.Member, memberLength: Quantity | undefined
 ): Placed | undefined {
-    const strip = stripPart && givenValue(context, stripPart.value, undefined, `${node.name}.strip`, aLength);
-    const from = run && givenValue(context, run.from, undefined, `${node.name}.from`, aStation);
-    const to = run && givenValue(context, run.to, undefined, `${node.name}.to`, aStation);
+    const strip = stripPart && given(context, stripPart.value, `${node.name}.strip`, aLength);
+    const from = run && given(context, run.from, `${node.name}.from`, aStation);
+    const to = run && given(context, run.to, `${node.name}.to`, aStation);
     if (memberLength === undefined || (stripPart && !strip) || (run && !(from && to && inside(context, member, memberLength, from) && inside(context, member, memberLength, to)))) {
         return undefined;
     }
@@ -134,7 +137,7 @@ function lineOf(
         return fail(context, 'empty-run', 'this ends before it begins', source(context, run!));
     }
     const perLength = amount.given.value * (strip?.value ?? 1);
-    return { ...(strip && { strip }), line: { perLength, from: from?.value ?? 0, to: to?.value ?? memberLength.value } };
+    return { ...(strip && { strip }), ...(from && { from }), ...(to && { to }), line: { perLength, from: from?.value ?? 0, to: to?.value ?? memberLength.value } };
 }
 
 function inside(context: Context, member: ast.Member, memberLength: Quantity | undefined, station: Given): boolean {

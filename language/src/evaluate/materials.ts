@@ -20,6 +20,9 @@ export function evaluateMaterial(context: Context, node: ast.Timber | ast.Steel 
 
 function evaluateTimber(context: Context, node: ast.Timber): Timber {
     const grade = gradeOf(context, node, timberClasses);
+    if (grade !== undefined) {
+        timberProperties.forEach(name => context.paths.add(`${node.name}.${name}`));
+    }
     const properties = propertiesOf(context, node, timberProperties);
     const moisture = node.facts.find(ast.isMoisture);
     if (grade === undefined && Object.keys(properties).length === 0 && !node.facts.some(fact => !ast.isMoisture(fact))) {

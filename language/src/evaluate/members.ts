@@ -7,7 +7,7 @@ import { reportButts } from './butts.js';
 import { fail, source } from './context.js';
 import { evaluateHoles } from './holes.js';
 import type { Expectation } from './inputs.js';
-import { aDepth, aDistance, aLength, aShare, anAngle, consequential, evidenceOf, given } from './inputs.js';
+import { aDepth, aDistance, aLength, aShare, anAngle, consequential, evidenceOf, given, single, unsaid } from './inputs.js';
 import { resolve } from './names.js';
 import { notComputed } from './not-computed.js';
 import { rectangleOf, sectionOf } from './sections.js';
@@ -31,9 +31,9 @@ export function evaluateMember(context: Context, node: ast.Member): Member | und
     const section = sectionOf(context, node, material?.kind, length?.value);
     const rectangle = rectangleOf(section);
     const slopes = statements.find(ast.isSlopes);
-    const slope = slopes && given(context, slopes.value, `${node.name}.slope`, anAngle);
+    const slope = slopes && single(context, slopes.value, anAngle);
     if (slope !== undefined && Math.abs(slope.value) >= Math.PI / 2) {
-        fail(context, 'too-steep', 'a slope is less than 90 deg: a post says stands', slope.source);
+        fail(context, 'too-steep', 'a slope is less than 90 deg: a post says stands', source(context, slopes!.value.value));
     }
     const restrained = statements.find(ast.isRestrained);
     const precamber = statements.find(ast.isPrecamber);
@@ -92,7 +92,7 @@ function lengthOf(context: Context, node: ast.Member): Given | undefined {
 
 function restraintOf(context: Context, node: ast.Member, statement: ast.Restrained): Given | undefined {
     return statement.spacing === undefined
-        ? { value: 0, evidence: evidenceOf(undefined), source: source(context, statement), path: `${node.name}.restrained` }
+        ? unsaid(0, `${node.name}.restrained`, source(context, statement))
         : given(context, statement.spacing, `${node.name}.restrained`, aLength);
 }
 
@@ -119,7 +119,7 @@ function floorOf(context: Context, node: ast.Member): FloorVibration | undefined
         return found && given(context, found.value, `${node.name}.floor.${kind}`, floorFacts[kind]);
     };
     const at = source(context, floor);
-    const usualDamping: Given = { value: 0.01, evidence: evidenceOf(undefined), source: at, path: `${node.name}.floor.damping` };
+    const usualDamping = unsaid(0.01, `${node.name}.floor.damping`, at, dim.ratio);
     const [width, spacing, massPerArea, transverseStiffness] = [fact('width'), fact('spacing'), fact('mass'), fact('deck')];
     const damping = floor.facts.some(item => item.kind === 'damping') ? fact('damping') : usualDamping;
     const missing = (['width', 'spacing', 'mass', 'deck'] as const).filter(kind => !floor.facts.some(item => item.kind === kind));
@@ -129,12 +129,12 @@ function floorOf(context: Context, node: ast.Member): FloorVibration | undefined
     return width && spacing && massPerArea && transverseStiffness && damping && { width, spacing, massPerArea, transverseStiffness, damping, source: at };
 }
 
-const single: readonly string[] = ['OfMaterial', 'SectionStatement', 'Plies', 'Flitch', 'LengthStatement', 'Restrained', 'Precamber', 'Slopes', 'Stands', 'Floor', 'Fire'];
+const once: readonly string[] = ['OfMaterial', 'SectionStatement', 'Plies', 'Flitch', 'LengthStatement', 'Restrained', 'Precamber', 'Slopes', 'Stands', 'Floor', 'Fire'];
 
 function reportRepeated(context: Context, node: ast.Member): void {
     const seen = new Set<string>();
     for (const statement of node.statements) {
-        if (single.includes(statement.$type) && seen.has(statement.$type)) {
+        if (once.includes(statement.$type) && seen.has(statement.$type)) {
             fail(context, 'said-twice', `${node.name} says this twice`, source(context, statement));
         }
         seen.add(statement.$type);

@@ -5,7 +5,7 @@ import type { Quantity } from '../quantity.js';
 import { length } from '../quantity.js';
 import type { Context } from './context.js';
 import { fail, poisoned, source } from './context.js';
-import { evaluateExpression } from './expressions.js';
+import { evaluateInput } from './expressions.js';
 import type { Named } from './names.js';
 import { resolve } from './names.js';
 import { sizeSides } from './sizes.js';
@@ -47,9 +47,9 @@ export const checkPath = (node: ast.Reference): readonly string[] => (node.secti
 
 /** How to get the quantity of this name, if there is one. */
 export function quantityOf(thing: Named, name: string): Getter | undefined {
-    const value = (input: ast.Input | undefined): Getter | undefined => input && (context => evaluateExpression(context, input.value));
+    const value = (input: ast.Input | undefined): Getter | undefined => input && (context => evaluateInput(context, input));
     switch (thing.$type) {
-        case 'Let': return name === '' ? (context => evaluateExpression(context, thing.value?.value)) : undefined;
+        case 'Let': return name === '' ? (context => evaluateInput(context, thing.value)) : undefined;
         case 'Load': return name === '' ? value(thing.amount) : undefined;
         case 'Wall': return name === 'thick' ? value(thing.facts.find(ast.isThickness)?.value)
             : name === 'height' ? value(thing.facts.find(ast.isHeight)?.value) : undefined;
@@ -65,7 +65,7 @@ function memberQuantity(member: ast.Member, name: string): Getter | undefined {
         return section?.size && (context => sizeSides(context, section.size!, 2)?.[index]);
     };
     switch (name) {
-        case 'length': return context => evaluateExpression(context, member.statements.find(ast.isLengthStatement)?.value?.value);
+        case 'length': return context => evaluateInput(context, member.statements.find(ast.isLengthStatement)?.value);
         case 'span': return context => longestSpan(context, member);
         case 'breadth': return side(0);
         case 'depth': return side(1);
@@ -76,7 +76,7 @@ function memberQuantity(member: ast.Member, name: string): Getter | undefined {
 /** The longest distance between neighbouring supports; nought where there are fewer than two. */
 export function longestSpan(context: Context, member: ast.Member): Quantity | undefined {
     const supports = member.statements.filter(isSupport);
-    const stations = supports.map(support => evaluateExpression(context, support.at?.value));
+    const stations = supports.map(support => evaluateInput(context, support.at));
     if (stations.includes(undefined)) {
         return poisoned(context);
     }

@@ -4,7 +4,8 @@ import type { Context } from './context.js';
 
 export type Construct =
     'plies' | 'ply' | 'bolts' | 'leaves' | 'flitch' | 'steel' | 'splices' | 'holes' | 'weakenings' | 'hangers' | 'stages' | 'prop under a loss'
-    | 'include' | 'use' | 'fire' | 'loadtest' | 'option' | 'breakeven';
+    | 'include' | 'use' | 'fire' | 'loadtest' | 'option' | 'breakeven'
+    | 'band' | 'answer';
 
 const reasons: Readonly<Partial<Record<Construct, string>>> = {
     weakenings: 'losses and notches are computed in members of one piece of timber alone',
@@ -14,7 +15,9 @@ const reasons: Readonly<Partial<Record<Construct, string>>> = {
     fire: 'fire is not computed in this version',
     loadtest: 'proof loads are not computed in this version',
     option: 'options are not computed in this version',
-    breakeven: 'break-even values are not computed in this version'
+    breakeven: 'break-even values are not computed in this version',
+    band: 'a band of values is computed with its middle alone',
+    answer: 'answers to hazards are not taken into account in this version'
 };
 
 /** Names a thing once, however often it is said. */

@@ -6,7 +6,7 @@ import { evaluateButts } from './butts.js';
 import type { Context } from './context.js';
 import { fail, source } from './context.js';
 import { steelOf } from './fasteners.js';
-import { consequential, evidenceOf, wholeNumber } from './inputs.js';
+import { evidenceOf, wholeNumber } from './inputs.js';
 import { notComputed } from './not-computed.js';
 import { sizeSides } from './sizes.js';
 
@@ -39,7 +39,6 @@ function reportLoneParts(context: Context, member: ast.Member, leaves: boolean, 
 
 function rectangle(context: Context, member: ast.Member, node: ast.SectionStatement): RectangularSection | undefined {
     const path = `${member.name}.section`;
-    context.paths.add(path);
     const sides = sizeSides(context, node.size, 2);
     if (sides === undefined) {
         return undefined;
@@ -50,11 +49,17 @@ function rectangle(context: Context, member: ast.Member, node: ast.SectionStatem
 }
 
 function sidesOf(context: Context, size: ast.Size, sides: readonly Quantity[], evidence: ast.Evidence | undefined, paths: readonly string[]): readonly Given[] {
-    return paths.map((path, i) => ({ ...sides[i]!, evidence: evidenceOf(evidence), source: source(context, size.sides[i]!), path }));
+    return paths.map((path, i) => {
+        context.paths.add(path);
+        return { ...sides[i]!, evidence: evidenceOf(evidence), source: source(context, size.sides[i]!), path };
+    });
 }
 
+/** A section is told of in one line, and varied by its sides. */
 function sayInLedger(context: Context, path: string, value: string, at: ast.Size | ast.Statement, evidence: ast.Evidence | undefined): Given<string> {
-    return consequential(context, { value, evidence: evidenceOf(evidence), source: source(context, at), path })!;
+    const told: Given<string> = { value, evidence: evidenceOf(evidence), source: source(context, at), path };
+    context.inputs.push(told);
+    return told;
 }
 
 const numbers = (sides: readonly Quantity[], sign: string) => sides.map(side => Number(side.value.toPrecision(6))).join(` ${sign} `);

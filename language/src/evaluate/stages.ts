@@ -4,7 +4,7 @@ import type { Given, Hanger, Member, Stage, StageStep } from '../model.js';
 import type { Context } from './context.js';
 import { source, sourceOfReference } from './context.js';
 import type { Expectation } from './inputs.js';
-import { aDepth, aForce, aStation, givenValue, unsaid } from './inputs.js';
+import { aDepth, aForce, aStation, given, unsaid } from './inputs.js';
 import { resolve } from './names.js';
 import { notComputed } from './not-computed.js';
 import type { StageEvent } from './presence.js';
@@ -39,7 +39,7 @@ function stepOf(context: Context, stage: ast.Stage, step: ast.StageStep, events:
         case 'Remove': return nonEmpty({ kind: 'remove', elements: named(step.elements, isElement, 'a member or a hanger', 'remove'), source: at });
         case 'Tighten': {
             const hangers = named(step.hangers, isHung, 'a hanger', 'tighten');
-            const force = givenValue(context, step.force, undefined, `${stage.name}.${hangers[0] ?? 'hanger'}.tighten`, tightening);
+            const force = given(context, step.force, `${stage.name}.${hangers[0] ?? 'hanger'}.tighten`, tightening);
             return force && hangers.length > 0 ? { kind: 'tighten', hangers, force, source: at } : undefined;
         }
         case 'Prop': return propOf(context, stage, step, events);
@@ -58,8 +58,8 @@ function elementsOf(context: Context, reference: Reference, node: ast.StageStep,
 function propOf(context: Context, stage: ast.Stage, step: ast.Prop, events: StageEvent[]): StageStep | undefined {
     const member = resolve(context, step.member, step, ast.isMember, 'a member');
     const path = `${stage.name}.${member?.name ?? 'prop'}`;
-    const at = givenValue(context, step.at, undefined, `${path}.prop`, aStation);
-    const lift: Given | undefined = step.lift === undefined ? unsaid(0, `${path}.lift`, source(context, step)) : givenValue(context, step.lift, undefined, `${path}.lift`, aDepth);
+    const at = given(context, step.at, `${path}.prop`, aStation);
+    const lift: Given | undefined = step.lift === undefined ? unsaid(0, `${path}.lift`, source(context, step)) : given(context, step.lift, `${path}.lift`, aDepth);
     if (member === undefined || at === undefined) {
         return undefined;
     }

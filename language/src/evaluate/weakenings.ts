@@ -5,7 +5,7 @@ import { length } from '../quantity.js';
 import { formatQuantity } from '../units.js';
 import type { Context } from './context.js';
 import { fail, source } from './context.js';
-import { aDepth, aLength, aStation, consequential, evidenceOf, given, givenValue } from './inputs.js';
+import { aDepth, aLength, aStation, consequential, evidenceOf, given, givenOutOfLedger, givenValue, unsaid } from './inputs.js';
 import { outside } from './supports.js';
 
 interface Run { readonly from: Given; readonly to: Given }
@@ -37,8 +37,8 @@ export function evaluateLosses(context: Context, member: ast.Member, memberLengt
             if (faces[face.face] !== undefined) {
                 fail(context, 'duplicate-face', `the ${face.face} face is given twice`, source(context, face));
             }
-            const evidence = face.depth?.evidence ?? node.evidence;
-            faces[face.face] = consequential(context, givenValue(context, face.depth?.value, evidence, `${path}.${face.face}`, aDepth));
+            const depth = givenOutOfLedger(context, face.depth, `${path}.${face.face}`, aDepth);
+            faces[face.face] = consequential(context, depth && (face.depth.evidence === undefined ? { ...depth, evidence: evidenceOf(node.evidence) } : depth));
         }
         if (node.faces.length === 0) {
             fail(context, 'empty-loss', 'this loss takes nothing: say how deep it goes from top, bottom, left or right', source(context, node));
@@ -77,7 +77,7 @@ export function evaluateNotches(context: Context, member: ast.Member, memberLeng
         if (run === undefined || depth === undefined || node.face === undefined || (node.taper !== undefined && taper === undefined)) {
             return [];
         }
-        const square: Given = { value: 0, evidence: depth.evidence, source: depth.source, path: `${path}.taper` };
+        const square = unsaid(0, `${path}.taper`, depth.source);
         return [{ face: node.face, ...run, depth, taper: taper ?? square, source: source(context, node) }];
     });
 }
