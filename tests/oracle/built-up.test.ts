@@ -17,6 +17,7 @@ import { kitOf } from '../../server/src/analysis/structure.js';
 import { stateOf } from '../../server/src/analysis/unit-solutions.js';
 import { elastic, member, single } from './fixture.js';
 import { unfactored } from './figures.js';
+import { between } from './retrofit.js';
 
 type SetName = 'instant' | 'final' | 'ultimate' | 'ultimate final';
 interface Reading { readonly x: number; readonly N: number; readonly V: number; readonly M: number; readonly w: number }
@@ -39,13 +40,6 @@ const cases = JSON.parse(readFileSync(new URL('leaves.json', import.meta.url), '
 /** 0.1 % of the value, and a twenty-thousandth of the greatest of its kind where it is nearly nought. */
 function agrees(actual: number, wanted: number, greatest: number, what: string): void {
     expect(Math.abs(actual - wanted), `${what}: ${actual} for ${wanted}`).toBeLessThanOrEqual(1e-3 * Math.abs(wanted) + 5e-5 * greatest);
-}
-
-function between(points: readonly { readonly x: number; readonly value: number }[], x: number): number {
-    const after = points.findIndex((point) => point.x >= x - 1e-9);
-    const [a, b] = [points[after - 1], points[after]];
-    if (!b) throw new Error(`no station at ${x}`);
-    return !a || b.x - x < 1e-9 ? b.value : a.value + ((b.value - a.value) * (x - a.x)) / (b.x - a.x);
 }
 
 /** The label of the only combination on each stiffness. */

@@ -9,7 +9,7 @@ import { describe, expect, test } from 'vitest';
 import type { StageStep } from '../../language/src/model.js';
 import { elastic, given, member, source } from './fixture.js';
 import { unfactored } from './figures.js';
-import { add, inStage, prop, release, solveRetrofit, stage, tighten } from './retrofit.js';
+import { add, between, inStage, prop, release, solveRetrofit, stage, tighten } from './retrofit.js';
 
 interface Reading {
     readonly hangers: readonly number[];
@@ -34,16 +34,6 @@ const cases = JSON.parse(readFileSync(new URL('hung.json', import.meta.url), 'ut
 /** 0.1 % of the value, or a ten-thousandth of the greatest of its kind where it is nearly nought. */
 function agrees(actual: number, wanted: number, greatest: number, what: string): void {
     expect(Math.abs(actual - wanted), `${what}: ${actual} for ${wanted}`).toBeLessThanOrEqual(1e-3 * Math.abs(wanted) + 1e-4 * greatest);
-}
-
-/** By a parabola through three stations of one element: where an element ends its station stands twice. */
-function between(points: readonly { readonly x: number; readonly value: number }[], x: number): number {
-    const after = points.findIndex((point) => point.x >= x - 1e-9);
-    const [before, a, b, next] = [points[after - 2], points[after - 1], points[after], points[after + 1]];
-    if (!a || !b) throw new Error(`no station at ${x}`);
-    const third = before && before.x < a.x - 1e-6 ? before : next!;
-    return [a, b, third].reduce((sum, one, i, all) =>
-        sum + all.reduce((product, other, j) => (i === j ? product : product * (x - other.x) / (one.x - other.x)), one.value), 0);
 }
 
 function beam(name: string, { length, b = 100, h = 100, supports, loss, EI }: Beam) {

@@ -58,3 +58,13 @@ export function inStage({ members }: Actions, name: string, of: string | null): 
     if (!found) throw new Error(`no ${name} in ${of}`);
     return found;
 }
+
+/** A diagram's value by a parabola through three stations of one element: where an element ends its station stands twice. */
+export function between(points: readonly { readonly x: number; readonly value: number }[], x: number): number {
+    const after = points.findIndex((point) => point.x >= x - 1e-9);
+    const [before, a, b, next] = [points[after - 2], points[after - 1], points[after], points[after + 1]];
+    if (!a || !b) throw new Error(`no station at ${x}`);
+    const third = before && before.x < a.x - 1e-6 ? before : next!;
+    return [a, b, third].reduce((sum, one, i, all) =>
+        sum + all.reduce((product, other, j) => (i === j ? product : product * (x - other.x) / (one.x - other.x)), one.value), 0);
+}

@@ -20,16 +20,13 @@ export interface Rule {
     readonly creep?: Float64Array;
 }
 
-/** `relevant` tells which cases do anything to the member in question: others neither load it nor set its duration. */
-export type Relevant = (unit: UnitCase) => boolean;
-
 /**
  * EN 1990 6.4.3.2 (6.10), or (6.10a) and (6.10b), Table A1.2(B): every variable action leading in turn, permanent loads
  * favourable and unfavourable. For each load duration only actions that last at least so long take part, so that each
  * kmod (EN 1995-1-1 3.1.3(2)) is met with its own greatest effect.
  */
-export function ultimateRules(cases: readonly UnitCase[], relevant: Relevant, p: Parameters, equation: Job['combinations']): Rule[] {
-    const variable = variableOf(cases, relevant);
+export function ultimateRules(cases: readonly UnitCase[], p: Parameters, equation: Job['combinations']): Rule[] {
+    const variable = variableOf(cases);
     const rules: Rule[] = [];
     for (const permanent of [p.gammaG, p.gammaGfavourable]) rules.push(rule('ultimate', permanent, [], () => 0));
     for (const duration of durations) {
@@ -47,13 +44,13 @@ export function ultimateRules(cases: readonly UnitCase[], relevant: Relevant, p:
 }
 
 /** EN 1990 6.5.3 (6.14b): each variable action leading in turn. */
-export function characteristicRules(cases: readonly UnitCase[], relevant: Relevant): Rule[] {
-    return leadingEach(cases, relevant, 'characteristic', (unit, leads) => (leads ? 1 : unit.psi[0]));
+export function characteristicRules(cases: readonly UnitCase[]): Rule[] {
+    return leadingEach(cases, 'characteristic', (unit, leads) => (leads ? 1 : unit.psi[0]));
 }
 
 /** EN 1990 6.5.3 (6.16b), with creep, EN 1995-1-1 2.2.3(3) and (4) (from memory). */
-export function quasiPermanentRules(cases: readonly UnitCase[], relevant: Relevant): Rule[] {
-    const plain = rule('quasi-permanent', 1, variableOf(cases, relevant), (unit) => unit.psi[2]);
+export function quasiPermanentRules(cases: readonly UnitCase[]): Rule[] {
+    const plain = rule('quasi-permanent', 1, variableOf(cases), (unit) => unit.psi[2]);
     return [{ ...plain, creep: plain.factors }];
 }
 
@@ -61,28 +58,28 @@ export function quasiPermanentRules(cases: readonly UnitCase[], relevant: Releva
  * Instant deflection plus creep by ψ2: of one timber G (1 + kdef), leading Q (1 + ψ2 kdef), other Q (ψ0 + ψ2 kdef).
  * EN 1995-1-1 2.2.3(5), equations (2.3) to (2.5).
  */
-export function creepRules(cases: readonly UnitCase[], relevant: Relevant): Rule[] {
-    return characteristicRules(cases, relevant).map((plain) => ({
+export function creepRules(cases: readonly UnitCase[]): Rule[] {
+    return characteristicRules(cases).map((plain) => ({
         ...plain, creep: Float64Array.from(plain.variable, (unit) => cases[unit]!.psi[2])
     }));
 }
 
 /** EN 1990 6.4.2, Table A1.2(A), the variable side of it: each action leading in turn. */
-export function equilibriumRules(cases: readonly UnitCase[], relevant: Relevant, p: Parameters): Rule[] {
-    return leadingEach(cases, relevant, 'ultimate', (unit, leads) => p.gammaQ * (leads ? 1 : unit.psi[0]));
+export function equilibriumRules(cases: readonly UnitCase[], p: Parameters): Rule[] {
+    return leadingEach(cases, 'ultimate', (unit, leads) => p.gammaQ * (leads ? 1 : unit.psi[0]));
 }
 
 function leadingEach(
-    cases: readonly UnitCase[], relevant: Relevant, kind: CombinationKind,
+    cases: readonly UnitCase[], kind: CombinationKind,
     factor: (unit: UnitCase, leads: boolean) => number
 ): Rule[] {
-    const variable = variableOf(cases, relevant);
+    const variable = variableOf(cases);
     if (variable.length === 0) return [rule(kind, 1, [], () => 0)];
     return actionsOf(variable).map((action) => rule(kind, 1, variable, (unit) => factor(unit, unit.action === action)));
 }
 
-function variableOf(cases: readonly UnitCase[], relevant: Relevant): UnitCase[] {
-    return cases.filter((unit) => !unit.permanent && relevant(unit));
+function variableOf(cases: readonly UnitCase[]): UnitCase[] {
+    return cases.filter((unit) => !unit.permanent);
 }
 
 function actionsOf(units: readonly UnitCase[]): string[] {
@@ -96,11 +93,15 @@ function rule(kind: CombinationKind, permanent: number, units: readonly UnitCase
 /** Gives one and the same combination for one set of factors. */
 export type Combine = (rule: Rule, present: Uint8Array) => Combination;
 
-/**
- * `present` says, for each of the rule's variable cases, whether it counts. `crept` marks combinations on the stiffness
- * that creep leaves.
- */
-export function combiner(cases: readonly UnitCase[], relevant: Relevant, crept = false): Combine {
+export interface CombinerOptions {
+    /** Found on the stiffness that creep leaves. */
+    readonly crept: boolean;
+    /** All cases of the group, and which of them `cases` are. */
+    readonly of: { readonly all: readonly UnitCase[]; readonly ids: readonly number[] };
+}
+
+/** `present` says, for each of the rule's variable cases, whether it counts. */
+export function combiner(cases: readonly UnitCase[], { crept, of: { all, ids } }: CombinerOptions): Combine {
     const known = new Map<string, Combination>();
     const codes = new Map<number, number>();
     const codeOf = (factor: number): number => {
@@ -109,15 +110,15 @@ export function combiner(cases: readonly UnitCase[], relevant: Relevant, crept =
         codes.set(factor, code);
         return code;
     };
-    const permanents = cases.filter((unit) => unit.permanent && relevant(unit));
+    const permanents = cases.filter((unit) => unit.permanent);
     return (rule, present) => {
-        const factors = new Array<number>(cases.length).fill(0);
-        for (const unit of permanents) factors[unit.id] = isSet(unit) ? 1 : rule.permanent;
+        const factors = new Array<number>(all.length).fill(0);
+        for (const unit of permanents) factors[ids[unit.id]!] = isSet(unit) ? 1 : rule.permanent;
         let duration: Duration = 'permanent';
         rule.variable.forEach((unit, i) => {
             const factor = rule.factors[i]!;
             if (!present[i] || factor === 0) return;
-            factors[unit] = factor;
+            factors[ids[unit]!] = factor;
             const own = cases[unit]!.duration;
             if (shortness(own) > shortness(duration)) duration = own;
         });
@@ -126,7 +127,7 @@ export function combiner(cases: readonly UnitCase[], relevant: Relevant, crept =
         if (found) return found;
         const combination: Combination = {
             kind: rule.kind, factors, duration,
-            get label() { return labelOf(cases, factors) + (crept ? ', after creep' : ''); }
+            get label() { return labelOf(all, factors) + (crept ? ', after creep' : ''); }
         };
         known.set(key, combination);
         return combination;

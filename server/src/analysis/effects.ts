@@ -36,6 +36,9 @@ export interface Scale { readonly force: number; readonly moment: number; readon
 
 const rounding = 1e-9;
 
+/** Times `Scale`: a member that feels no more than a ten-millionth of a case's greatest effect does without it. */
+export const negligible = 1e-7 / rounding;
+
 export function scaleOf({ elements }: Mesh, { states, links }: UnitSolution): Scale {
     let [force, moment, movement] = [0, 0, 0];
     for (const { id, length, EI, GAs } of elements) {

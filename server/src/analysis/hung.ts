@@ -1,6 +1,7 @@
 /** What hangers and props carry in a stage. */
-import type { HangerActions, PropActions } from './actions.js';
-import { combiner, ultimateRules, type Relevant } from './combinations.js';
+import type { HangerActions, PropActions, UnitCase } from './actions.js';
+import { combiner, ultimateRules } from './combinations.js';
+import { negligible } from './effects.js';
 import type { SolvedStage } from './member-actions.js';
 import { cleaned, forceStates } from './reactions.js';
 import type { UnitSolution } from './unit-solutions.js';
@@ -23,9 +24,14 @@ export function propActions(stage: SolvedStage): PropActions[] {
     });
 }
 
+/** Of the cases that act in it, and the permanent ones. */
 function statesOf({ units: { cases }, ultimate, parameters, equation }: SolvedStage, force: (solution: UnitSolution) => number): ReturnType<typeof forceStates> {
-    const unit = ultimate.map(({ solved: { solutions, scales }, crept }) => ({ units: cleaned(solutions.ofCases.map(force), scales), crept }));
-    const relevant: Relevant = ({ id, permanent }) => permanent || unit.some(({ units }) => units[id] !== 0);
-    const forces = unit.map(({ units, crept }) => ({ units, combine: combiner(cases, relevant, crept) }));
-    return forceStates(cases, forces, ultimateRules(cases, relevant, parameters, equation));
+    const unit = ultimate.map(({ solved: { solutions, scales }, crept }) => ({ forces: cleaned(solutions.ofCases.map(force), scales), scales, crept }));
+    const acts = ({ id, permanent }: UnitCase): boolean => permanent || unit.some(({ forces, scales }) => Math.abs(forces[id]!) > scales[id]!.force * negligible);
+    const ids = cases.filter(acts).map(({ id }) => id);
+    const own = ids.map((id, i): UnitCase => ({ ...cases[id]!, id: i }));
+    const forces = unit.map((one) => ({
+        units: Float64Array.from(ids, (id) => one.forces[id]!), combine: combiner(own, { crept: one.crept, of: { all: cases, ids } })
+    }));
+    return forceStates(own, forces, ultimateRules(own, parameters, equation));
 }

@@ -3,12 +3,12 @@ import type { Job } from '../../../language/src/model.js';
 import type { Parameters } from '../catalog/parameters.js';
 import type { Diagrams, MemberActions, Range, Station } from './actions.js';
 import { boltActions } from './bolt-actions.js';
-import { characteristicRules, combiner, creepRules, quasiPermanentRules, ultimateRules, type Relevant } from './combinations.js';
+import { characteristicRules, combiner, creepRules, quasiPermanentRules, ultimateRules } from './combinations.js';
 import { deflectionsOf, greatestOf, type Deflections } from './deflections.js';
 import { effectsAt, sumOf, type Effects, type Scale } from './effects.js';
 import type { UnitSolutions } from './history.js';
-import type { Mesh } from './mesh.js';
-import { placeIndex } from './mesh.js';
+import { viewOf } from './member-view.js';
+import { placeIndex, type Mesh } from './mesh.js';
 import type { Piece } from './piece.js';
 import { crossingActions, supportActions, type ReactionContext } from './reactions.js';
 import { deflectionSpansOf, spansOf, tolerance } from './spans.js';
@@ -39,8 +39,9 @@ function headsOf({ member, bearers }: Piece): number[] {
     return member.kind === 'post' ? bearers.map(({ at }) => at) : [];
 }
 
-export function memberActions(stage: SolvedStage, index: number): MemberActions {
-    const { plan, units: { cases, parts }, equation, parameters, instant, final, ultimate } = stage;
+export function memberActions(group: SolvedStage, index: number): MemberActions {
+    const view = viewOf(group, index);
+    const { plan, units: { cases, parts }, equation, parameters, instant, final, ultimate } = view.stage;
     const mesh = instant.mesh.pieces[index]!;
     const { piece, strands } = mesh;
     const { member, elastic } = piece;
@@ -50,10 +51,9 @@ export function memberActions(stage: SolvedStage, index: number): MemberActions 
     const effects = (places: Effects['places']) => ultimate.map(({ solved }) => solved.mesh.pieces[index]!.strands.map((strand) =>
         effectsAt(strand, places, solved.solutions.ofCases, solved.scales)));
     const coarse = effects(grid);
-    const relevant = relevance(coarse.flat(), stage, index);
-    const combines = ultimate.map(({ crept }) => combiner(cases, relevant, crept));
+    const combines = ultimate.map(({ crept }) => combiner(cases, { crept, of: view }));
     const combine = combines[0]!;
-    const rules = ultimateRules(cases, relevant, parameters, equation);
+    const rules = ultimateRules(cases, parameters, equation);
     const peaks = coarse.flatMap((ofStrands) => [...new Set([sumOf(ofStrands), ...ofStrands])].flatMap((one) => peaksOf(one, steadyOf(one, cases), rules)));
     const places = merge(withoutTwins(grid, jumps), peaks, 1e-3 * tolerance(member));
     const fine = effects(places);
@@ -66,7 +66,7 @@ export function memberActions(stage: SolvedStage, index: number): MemberActions 
     const leaves = strands.length > 1 ? strands.map((strand, i) => stationsOf(strand, loaded((ofStrands) => ofStrands[i]!), rules)) : [];
 
     const context: ReactionContext = {
-        mesh: instant.mesh, cases, parts, rules, relevant, parameters,
+        mesh: instant.mesh, cases, parts, rules, parameters,
         loaded: ultimate.map(({ solved }, i) => ({ ...solved, combine: combines[i]! }))
     };
     const bent = (solved: SolvedStiffness) => ({ mesh: solved.mesh.pieces[index]!, solutions: solved.solutions.ofCases, scales: solved.scales });
@@ -75,7 +75,7 @@ export function memberActions(stage: SolvedStage, index: number): MemberActions 
         spans: deflectionSpansOf(member, headsOf(piece))
     };
     const camber = member.precamber?.value ?? 0;
-    const [short, long, creeping] = [characteristicRules(cases, relevant), quasiPermanentRules(cases, relevant), creepRules(cases, relevant)];
+    const [short, long, creeping] = [characteristicRules(cases), quasiPermanentRules(cases), creepRules(cases)];
     const sags = strands.map((_, i) => {
         const by = deflectionsOf(sagging, i);
         return { instant: by(short, 0), final: by(long, camber), total: by(creeping, camber) };
@@ -84,7 +84,7 @@ export function memberActions(stage: SolvedStage, index: number): MemberActions 
     return {
         member: member.name,
         stage: plan.name,
-        cases,
+        cases: view.all,
         ...segmentsAndStations(piece, whole, leaves),
         spans: spansOf(member, headsOf(piece)),
         supports: supportActions(context, index),
@@ -137,15 +137,4 @@ function rangeOf(points: Diagrams['M']): Range {
 
 function optional<K extends string, T>(key: K, value: T | undefined): Partial<Record<K, T>> {
     return value === undefined ? {} : { [key]: value } as Record<K, T>;
-}
-
-/** Cases that act in a stage and load the member, or do something to it through others. */
-function relevance(all: readonly Effects[], { units: { parts, cases } }: SolvedStage, index: number): Relevant {
-    const acting = new Set(parts.filter(({ piece }) => piece === index).map(({ unit }) => unit));
-    for (const effects of all) {
-        for (const values of [effects.N, effects.V, effects.M]) {
-            values.forEach((value, i) => { if (value !== 0) acting.add(i % cases.length); });
-        }
-    }
-    return ({ id }) => acting.has(id);
 }

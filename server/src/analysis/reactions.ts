@@ -2,7 +2,7 @@
 import type { Support } from '../../../language/src/model.js';
 import type { Parameters } from '../catalog/parameters.js';
 import type { Range, SupportActions, UnitCase } from './actions.js';
-import { equilibriumRules, type Combine, type Relevant, type Rule } from './combinations.js';
+import { equilibriumRules, type Combine, type Rule } from './combinations.js';
 import type { Scale } from './effects.js';
 import { isSet } from './durations.js';
 import { carries, isBearing } from './holding.js';
@@ -19,7 +19,6 @@ export interface ReactionContext {
     readonly parts: readonly Part[];
     readonly loaded: readonly { readonly solutions: UnitSolutions; readonly scales: readonly Scale[]; readonly combine: Combine }[];
     readonly rules: readonly Rule[];
-    readonly relevant: Relevant;
     readonly parameters: Parameters;
 }
 
@@ -86,7 +85,7 @@ function companions(mesh: Mesh, piece: number, support: Support): Support[] {
 }
 
 function reaction(context: ReactionContext, piece: number, support: Support, name: string): SupportActions {
-    const { mesh, cases, parts, loaded, rules, relevant, parameters } = context;
+    const { mesh, cases, parts, loaded, rules, parameters } = context;
     const { member } = mesh.pieces[piece]!.piece;
     const place = placeOf(mesh, piece, support);
     const share = carries(member, support) ? shareOf(companions(mesh, piece, support), support) : 0;
@@ -97,7 +96,7 @@ function reaction(context: ReactionContext, piece: number, support: Support, nam
         ({ combine, units: cleaned(solutions.ofCases.map(({ holds }) => of(holds)), scales) }));
     const [vertical, horizontal] = [unit(up), unit(right)];
     const states = forceStates(cases, vertical, rules);
-    const overturning = equilibriumRules(cases, relevant, parameters);
+    const overturning = equilibriumRules(cases, parameters);
     return {
         support: name,
         kind: support.kind,

@@ -6,16 +6,16 @@ import { isSet } from './durations.js';
 import { placeIndex, type PieceMesh, type StrandMesh } from './mesh.js';
 import { combined, corners, extremes, placementKey, roomFor } from './placement.js';
 
-/** Parts an element is looked at in: even, so that its middle is a station; fewer of short elements. */
-function partsOf(length: number, whole: number): number {
-    return Math.min(10, 2 * Math.ceil(50 * length / whole));
+/** Parts an element is looked at in: even, so that its middle is a station; fewer of short ones, as between bolts. Peaks are found beside. */
+function partsOf(share: number, bolted: boolean): number {
+    return Math.min(10, 2 * Math.ceil((bolted ? 12.5 : 50) * share));
 }
 
 /** Both ends of every element and places between. */
-export function gridOf({ places }: PieceMesh): Place[] {
+export function gridOf({ places, piece: { bolts } }: PieceMesh): Place[] {
     return places.slice(0, -1).flatMap((x, element) => {
         const end = places[element + 1]!;
-        const parts = partsOf(end - x, places.at(-1)!);
+        const parts = partsOf((end - x) / places.at(-1)!, bolts.length > 0);
         return Array.from({ length: parts + 1 }, (_, i): Place => {
             const into = ((end - x) * i) / parts;
             return { element, into, x: i < parts ? x + into : end };
@@ -107,25 +107,20 @@ export function stationsOf({ strand, elements }: StrandMesh, loaded: readonly Lo
     for (const rule of rules) alike.set(rule.factors, [...alike.get(rule.factors) ?? [], rule]);
     const known = loaded.flatMap((one) => [...alike.values()].map((group) => ({
         ...one, group, first: group[0]!, axial: one.effects.N.some((value) => value !== 0),
-        placed: new Map<number | string, Placed>(), shear: roomFor(group[0]!), bending: roomFor(group[0]!)
+        placed: placements((present) => group.map((rule) => one.combine(rule, present))), shear: roomFor(group[0]!), bending: roomFor(group[0]!)
     })));
-    const keysAt = loaded[0]!.effects.places.map((_, s) => known.map(({ effects: { N, V, M, cases }, combine, group, first, axial, placed, shear, bending }) => {
+    const placedAt = loaded[0]!.effects.places.map((_, s) => known.map(({ effects: { N, V, M, cases }, first, axial, placed, shear, bending }) => {
         const offset = s * cases;
         extremes(first, V, offset, shear);
         extremes(first, M, offset, bending);
         const bent = axial ? corners(first, N, M, offset) : [bending.most, bending.least];
-        return [...new Set([...bent, shear.most, shear.least].map((present) => {
-            const key = placementKey(present);
-            if (!placed.has(key)) placed.set(key, { present: present.slice(), combinations: group.map((rule) => combine(rule, present)) });
-            return key;
-        }))];
+        return [...new Set([...bent, shear.most, shear.least].map(placed.of))];
     }));
     return loaded[0]!.effects.places.map(({ element, x }, s) => {
         const states: ActionState[] = [];
         known.forEach(({ effects: { N, V, M, cases }, steady, group, first, placed }, k) => {
             const offset = s * cases;
-            for (const key of complete ? placed.keys() : keysAt[s]![k]!) {
-                const { present, combinations } = placed.get(key)!;
+            for (const { present, combinations } of complete ? placed.all : placedAt[s]![k]!) {
                 const [n, v, m] = [combined(first, present, 0, N, offset), combined(first, present, 0, V, offset), combined(first, present, 0, M, offset)];
                 group.forEach((rule, i) => states.push({
                     combination: combinations[i]!, N: steady('N', rule, s) + n, V: steady('V', rule, s) + v, M: steady('M', rule, s) + m
@@ -138,6 +133,32 @@ export function stationsOf({ strand, elements }: StrandMesh, loaded: readonly Lo
 }
 
 interface Placed { readonly present: Uint8Array; readonly combinations: readonly Combination[] }
+
+/** Neighbours are mostly placed alike: the last few placements are looked at first. */
+function placements(combine: (present: Uint8Array) => readonly Combination[]): { readonly of: (present: Uint8Array) => Placed; readonly all: readonly Placed[] } {
+    const all: Placed[] = [];
+    const known = new Map<number | string, Placed>();
+    const recent: Placed[] = [];
+    const of = (present: Uint8Array): Placed => {
+        const last = recent.find((one) => same(one.present, present));
+        if (last) return last;
+        const key = placementKey(present);
+        let placed = known.get(key);
+        if (!placed) {
+            known.set(key, placed = { present: present.slice(), combinations: combine(present) });
+            all.push(placed);
+        }
+        recent.unshift(placed);
+        recent.length = Math.min(recent.length, 4);
+        return placed;
+    };
+    return { of, all };
+}
+
+function same(a: Uint8Array, b: Uint8Array): boolean {
+    for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+    return true;
+}
 
 /** One state a combination: rules that come to the same loads come to the same combination. */
 function unique(states: readonly ActionState[]): ActionState[] {
