@@ -8,9 +8,9 @@ import type { Given } from '../../language/src/model.js';
 import { beam, compute, granary, modelOf } from './jobs.js';
 
 /** Without anything of the search: the worst check of the whole job; Infinity where a member has no results. */
-function utilisationAt(model: Model, path: string, value: number): number {
+function utilisationAt(model: Model, path: string, value: number, aside: readonly string[] = []): number {
     const { checks, missing } = compute(withInput(model, path, value));
-    return missing.length > 0 ? Infinity : Math.max(...checks.map(({ utilisation }) => utilisation));
+    return missing.length > 0 ? Infinity : Math.max(...checks.filter(({ id }) => !aside.includes(id)).map(({ utilisation }) => utilisation));
 }
 
 /** Of so many cells from the given value to each bound, the nearest over which the verdict turns. */
@@ -66,17 +66,21 @@ describe('every limit', () => {
             const model = modelOf(beam({ depth, load: `${action} ${amount} kN/m`, statements: `loss ${from / 10} m .. ${from / 10 + 0.8} m { top ${top} mm  left 10 mm } (probed)` }));
             const found = breakEven(model, path, { worst: worstFunction(model, compute) })!;
             const given = Number(found.given);
-            const at = (value: number) => utilisationAt(model, path, value);
+            const at = (value: number) => utilisationAt(model, path, value, found.aside);
             expect(found.passes).toBe(at(given) <= 1);
-            if (typeof found.limit !== 'number') return;
+            for (const id of found.aside) expect(compute(model).checks.find((check) => check.id === id)!.utilisation).toBeGreaterThan(1);
+            // Where a member loses its results, with next to nothing left of it, is a matter of rounding.
+            if (typeof found.limit !== 'number' || found.check === 'B1') return;
             limits += 1;
             const limit = found.limit;
             expect(at(limit)).toBeLessThanOrEqual(1);
-            const outward = found.passes ? limit - given : given - limit;
+            const outward = (found.direction === 'up') === found.passes ? 1 : -1;
             const { low, high } = rangeOf(model, inputOf(model, path)!.given as Given);
-            const beyond = limit + Math.sign(outward) * 1e-4 * (high - low);
+            const beyond = limit + outward * 1e-4 * (high - low);
             expect(at(beyond)).toBeGreaterThan(1);
-            if (['store', 'pine.fm_k', 'pine.fv_k', 'pine.E0_mean', 'B1.loss.top'].includes(path)) expect(at(limit)).toBeGreaterThan(1 - 1e-6);
+            const isJump = at(beyond) - at(limit) > 0.01;
+            expect(at(limit) > 1 - 1e-6 || isJump).toBe(true);
+            if (found.aside.length === 0 && ['store', 'pine.fm_k', 'pine.fv_k', 'pine.E0_mean', 'B1.loss.top'].includes(path)) expect(at(limit)).toBeGreaterThan(1 - 1e-6);
             if (found.searched.monotone && !['B1.a', 'store.to'].includes(path)) {
                 for (let i = 1; i < 8; i++) expect(at(given + (limit - given) * i / 8) <= 1).toBe(found.passes);
             }

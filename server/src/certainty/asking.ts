@@ -13,6 +13,8 @@ export interface Worst {
     readonly reason?: string;
     /** What had no results in the first place, and is left out. */
     readonly without: readonly string[];
+    /** Every check that fails, once, the worst first. */
+    readonly failing: readonly string[];
 }
 
 export type Asking<V, T> = Generator<V, T, Worst>;

@@ -1,11 +1,12 @@
 /** The value of an input at which the first check reaches 100 %. */
 import type { Evidence, Given, Model } from '../../../language/src/model.js';
 import type { Dimension } from '../../../language/src/quantity.js';
-import { passes, type Asking, type Worst } from './asking.js';
-import { isGrade, searchGrades, type FoundGrade } from './grades.js';
+import { gradeAnswer, numberAnswer, type Answered } from './answer.js';
+import type { Asking, Worst } from './asking.js';
+import { gradesAbove, isGrade, searchGrades } from './grades.js';
 import { inputOf, type Input } from './input.js';
-import { rangeOf } from './range.js';
-import { isMonotone, search, type Found } from './search.js';
+import { rangeOf, usual } from './range.js';
+import { search } from './search.js';
 import { sentenceOf } from './sentence.js';
 import type { WorstOf } from './worst.js';
 
@@ -15,7 +16,7 @@ export interface BreakEven {
     readonly given: number | string;
     readonly dimension?: Dimension;
     readonly evidence: Evidence;
-    /** What is given passes, as far as this input goes: the checks of the members that it has to do with. */
+    /** What is given passes, as far as this input goes: the checks of the members that it has to do with, but for those that are set aside. */
     readonly passes: boolean;
     /**
      * Where the verdict turns, undefined where that is nowhere within reach. Of a number the last value that
@@ -33,8 +34,8 @@ export interface BreakEven {
     readonly utilisation: number;
     /** What this input has to do with and that has no results: it is left out. */
     readonly without: readonly string[];
-    /** A check that fails and that this input has nothing to do with. */
-    readonly elsewhere?: string;
+    /** Checks that fail at what is given and that no value of this input mends, the worst first: the limit is that of the others. */
+    readonly aside: readonly string[];
     readonly searched: Searched;
     /** `passes until the top loss is 52 mm; 35 mm was probed; bending governs`. */
     readonly sentence: string;
@@ -62,56 +63,49 @@ export function breakEven(model: Model, path: string, { worst }: { readonly wors
 /** Yields before each evaluation of the model. */
 export function* breakEvenSteps(model: Model, path: string, worst: WorstOf): Generator<undefined, BreakEven | undefined> {
     const input = inputOf(model, path);
-    if (input === undefined) return undefined;
-    const { given } = input;
+    if (input === undefined || (typeof input.given.value === 'string' && !isGrade(input.given.value))) return undefined;
+    const given = yield* at(input, input.given.value, worst);
     yield;
-    const whole = worst(model);
-    if (isNumber(given)) return said(model, whole, numberAnswer(given, yield* answered(search(given.value, rangeOf(model, given)), input, worst)));
-    return isGrade(String(given.value)) ? said(model, whole, gradeAnswer(given, yield* answered(searchGrades(String(given.value)), input, worst))) : undefined;
+    const elsewhere = worst(model).failing.filter((id) => !given.failing.includes(id));
+    const aside = new Set(given.failing);
+    const whole = aside.size === 0 || (yield* isPromising(model, input, given, worst)) ? yield* answerOf(model, input, worst) : undefined;
+    if (whole && (aside.size === 0 || whole.answer.limit !== undefined)) return said(model, whole, elsewhere);
+    const others = yield* answerOf(model, input, (changed) => worst(changed, aside));
+    return others.answer.check === '' ? said(model, whole ?? (yield* answerOf(model, input, worst)), elsewhere) : said(model, others, [...aside, ...elsewhere]);
+}
+
+function* at(input: Input, value: number | string, worst: WorstOf): Generator<undefined, Worst> {
+    yield;
+    return worst(input.withValue(value));
+}
+
+function* answerOf(model: Model, input: Input, worst: WorstOf): Generator<undefined, Answered> {
+    const { given } = input;
+    return isNumber(given) ? numberAnswer(given, yield* answered(search(given.value, rangeOf(model, given)), input, worst))
+        : gradeAnswer(given, yield* answered(searchGrades(String(given.value)), input, worst));
 }
 
 /** Sends a search what it asks for. */
 function* answered<V extends number | string, T>(asking: Asking<V, T>, input: Input, worst: WorstOf): Generator<undefined, T> {
     let step = asking.next();
-    while (!step.done) {
-        yield;
-        step = asking.next(worst(input.withValue(step.value)));
-    }
+    while (!step.done) step = asking.next(yield* at(input, step.value, worst));
     return step.value;
 }
 
 const isNumber = (given: Given<number | string>): given is Given => typeof given.value === 'number';
 
-type Answer = Omit<BreakEven, 'sentence' | 'elsewhere'>;
-
-interface Answered {
-    readonly answer: Answer;
-    /** What is worst beyond the limit, or at the given value. */
-    readonly governs: Worst;
+/** What fails is worth a search only where a bound brings it a quarter of the way to 100 %; a station may do so in between. */
+function* isPromising(model: Model, { given, withValue }: Input, { utilisation }: Worst, worst: WorstOf): Generator<undefined, boolean> {
+    const range = isNumber(given) ? rangeOf(model, given) : undefined;
+    if (range && range.steps > usual) return true;
+    const bounds = range ? (range.steps === 1 ? [range.worse === 'up' ? range.low : range.high] : [range.low, range.high]) : gradesAbove(String(given.value)).slice(-1);
+    for (const bound of bounds) {
+        if ((yield* at({ given, withValue }, bound, worst)).utilisation < 1 + 0.75 * (utilisation - 1)) return true;
+    }
+    return false;
 }
 
-function said(model: Model, whole: Worst, { answer, governs }: Answered): BreakEven {
-    const full = { ...answer, ...(answer.passes && !passes(whole) && whole.check !== '' && { elsewhere: whole.check }) };
+function said(model: Model, { answer, governs }: Answered, aside: readonly string[]): BreakEven {
+    const full = { ...answer, aside };
     return { ...full, sentence: sentenceOf(model, full, governs.reason) };
-}
-
-function about({ path, value, dimension, evidence }: Given<number | string>, at: Worst): Omit<Answer, 'searched' | 'check' | 'stage'> {
-    return { path, given: value, ...(dimension && { dimension }), evidence, passes: passes(at), utilisation: at.utilisation, without: at.without };
-}
-
-const checkIn = ({ check, stage }: Worst): Pick<Answer, 'check' | 'stage'> => ({ check, ...(stage !== undefined && { stage }) });
-
-function numberAnswer(given: Given, found: Found): Answered {
-    const { tried, crossing, by } = found;
-    const searched: Searched = { by, from: tried[0]!.value, to: tried.at(-1)!.value, values: tried.length, monotone: isMonotone(found) };
-    const governs = crossing?.failing ?? found.given;
-    const limit: Partial<Answer> = crossing ? { limit: crossing.passing.value, direction: crossing.passing.value + crossing.failing.value > 2 * given.value ? 'up' : 'down' } : {};
-    return { governs, answer: { ...about(given, found.given), ...limit, ...checkIn(governs), searched } };
-}
-
-function gradeAnswer(given: Given<number | string>, { given: at, turn, last, values }: FoundGrade): Answered {
-    const governs = turn?.failing ?? at;
-    const limit: Partial<Answer> = turn ? { limit: last.value, direction: passes(at) ? 'down' : 'up' } : {};
-    const searched: Searched = { by: 'list', from: at.value, to: last.value, values, monotone: true };
-    return { governs, answer: { ...about(given, at), ...limit, ...checkIn(governs), searched } };
 }

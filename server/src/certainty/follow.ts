@@ -3,25 +3,24 @@ import type { BoltRow, Load, Member, Model, Section } from '../../../language/sr
 
 /** `changed` is `before` with other values of inputs; what did not change keeps its identity. */
 export function follow(before: Model, changed: Model): Model {
-    const lengthBefore = new Map(before.members.map(({ name, length }) => [name, length.value]));
-    const lengths = new Map(changed.members.map(({ name, length }) => [name, length]));
+    const carriers = new Map(changed.members.map((member, i) => [member.name, { length: member.length.value, same: member.length === before.members[i]?.length }]));
     return {
         ...changed,
         loads: changed.loads.map((load, i) => {
-            const [old, now] = [lengthBefore.get(load.member), lengths.get(load.member)?.value];
-            return load === before.loads[i] && old === now ? load : spreadAgain(load, old, now);
+            const carrier = carriers.get(load.member);
+            return load === before.loads[i] && carrier?.same !== false ? load : spreadAgain(load, carrier?.length);
         }),
         members: changed.members.map((member, i) => crossingAtTop(before, changed, member === before.members[i] ? member : boltedAgain(member)))
     };
 }
 
-/** A load that went to the member's end still does. */
-function spreadAgain(load: Load, lengthBefore: number | undefined, length: number | undefined): Load {
-    const { amount, strip, point, line } = load;
+/** From end to end of the member where nothing else is said. */
+function spreadAgain(load: Load, length: number | undefined): Load {
+    const { amount, strip, at, from, to, point, line } = load;
     return {
         ...load,
-        ...(point && { point: { ...point, force: amount.value } }),
-        ...(line && { line: { ...line, perLength: amount.value * (strip?.value ?? 1), to: line.to === lengthBefore && length !== undefined ? length : line.to } })
+        ...(point && { point: { force: amount.value, at: at?.value ?? point.at } }),
+        ...(line && { line: { perLength: amount.value * (strip?.value ?? 1), from: from?.value ?? line.from, to: to?.value ?? length ?? line.to } })
     };
 }
 

@@ -1,6 +1,5 @@
 /** One input of a model, and the model with another value in its place. */
-import type { Evidence, Given, Load, Member, Model } from '../../../language/src/model.js';
-import { length } from '../../../language/src/quantity.js';
+import type { Given, Member, Model } from '../../../language/src/model.js';
 import { classProperty } from './class-property.js';
 import { follow } from './follow.js';
 
@@ -12,7 +11,7 @@ export interface Input {
 
 /** Undefined where no input has this path, or none that can be varied by itself, such as the words of a section. */
 export function inputOf(model: Model, path: string): Input | undefined {
-    return givenInput(model, path) ?? classProperty(model, path) ?? gradeOfMember(model, path) ?? stationOfLoad(model, path);
+    return givenInput(model, path) ?? classProperty(model, path) ?? gradeOfMember(model, path);
 }
 
 /** The model with one input changed; the same model where there is no such input. */
@@ -34,7 +33,7 @@ function givenInput(model: Model, path: string): Input | undefined {
     const given = first.reduce<unknown>((thing, key) => (thing as Plain)[key], model) as Given<number | string>;
     return {
         given,
-        withValue: (value) => follow(model, places.reduce((changed, place) => replaced(changed, [...place, 'value'], value) as Model, model))
+        withValue: (value) => follow(model, places.reduce((changed, place) => replaced(changed, place, value) as Model, model))
     };
 }
 
@@ -46,8 +45,12 @@ function placesOf(thing: unknown, path: string): Keys[] {
         .flatMap((key) => placesOf(thing[key], path).map((place) => [key, ...place]));
 }
 
-function replaced(thing: unknown, [key, ...rest]: Keys, value: unknown): unknown {
-    if (key === undefined) return value;
+/** With the value of the input there; what is known for certain has no band. */
+function replaced(thing: unknown, [key, ...rest]: Keys, value: number | string): unknown {
+    if (key === undefined) {
+        const { band: _, ...given } = thing as Plain;
+        return { ...given, value };
+    }
     const inner = replaced((thing as Plain)[key], rest, value);
     return Array.isArray(thing) ? thing.map((item: unknown, i) => (String(i) === key ? inner : item)) : { ...(thing as Plain), [key]: inner };
 }
@@ -64,23 +67,6 @@ function gradeOfMember(model: Model, path: string): Input | undefined {
             inputs: changed(model.inputs, given, (one) => ({ ...one, value }))
         })
     };
-}
-
-const unsaid: Evidence = { word: 'assumed', stated: false };
-
-/** Stations of loads are plain numbers in the model. */
-function stationOfLoad(model: Model, path: string): Input | undefined {
-    const [name, key] = path.split('.');
-    const load = model.loads.find((candidate) => candidate.name === name);
-    const value = key === 'at' ? load?.point?.at : key === 'from' || key === 'to' ? load?.line?.[key] : undefined;
-    return load && key && value !== undefined ? {
-        given: { value, path, evidence: unsaid, source: load.source, dimension: length },
-        withValue: (station) => ({ ...model, loads: changed(model.loads, load, (one) => moved(one, key, Number(station))) })
-    } : undefined;
-}
-
-function moved(load: Load, key: string, station: number): Load {
-    return load.point ? { ...load, point: { ...load.point, at: station } } : load.line ? { ...load, line: { ...load.line, [key]: station } } : load;
 }
 
 function changed<T>(list: readonly T[], item: T, change: (item: T) => T): readonly T[] {

@@ -18,7 +18,8 @@ export function rangeOf(model: Model, given: Given): Range {
 }
 
 /** Enough for what gets better and worse once; a support or a load that moves does so more often. */
-const [usual, many] = [5, 12];
+export const usual = 5;
+const many = 12;
 
 interface Kind {
     readonly is: (given: Given, model: Model) => boolean;

@@ -33,7 +33,7 @@ export function* search(value: number, range: Range): Asking<number, Found> {
             const here = yield* tried(next);
             seen.push(here);
             if (passes(here) !== passes(given)) {
-                const found = yield* crossing(before, here, tolerance(range));
+                const found = yield* crossing(before, here, range.high - range.low);
                 seen.push(found.passing, found.failing);
                 if (nearest === undefined || distance(found, value) < distance(nearest, value)) nearest = found;
                 break;
@@ -44,7 +44,6 @@ export function* search(value: number, range: Range): Asking<number, Found> {
     return { given, ...(nearest && { crossing: nearest }), tried: [...new Set(seen)].sort((a, b) => a.value - b.value), by: bracketed ? 'bracket' : 'grid' };
 }
 
-const tolerance = ({ low, high }: Range): number => 1e-10 * (high - low);
 const distance = ({ passing }: Crossing, value: number): number => Math.abs(passing.value - value);
 
 /** Whether the worst utilisation only rises, or only falls, on each side of the given value, over the values that were tried. */

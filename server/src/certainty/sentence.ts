@@ -22,14 +22,14 @@ const list = (names: readonly string[]): string => `${names.join(', ')} ${names.
 
 function claim(model: Model, answer: Answer, unit: string): string {
     const name = nameOf(model, answer.path);
-    const { limit, given, searched } = answer;
-    const verb = answer.passes ? 'passes' : 'fails';
+    const { limit, given, searched, aside } = answer;
+    const verb = !answer.passes ? 'fails' : aside.length > 0 ? 'no other check fails' : 'passes';
     if (limit === undefined) {
         const range = searched.by !== 'list' ? `from ${written(searched.from, unit)} to ${written(searched.to, unit)}`
             : `${answer.passes ? 'down' : 'up'} to ${searched.to}, the ${answer.passes ? 'lowest' : 'highest'} class`;
         return `none within reach: ${verb} with ${name} ${range}`;
     }
-    if (typeof limit === 'string') return answer.passes ? `passes down to ${gradesAbove(limit)[0]} and fails at ${limit}` : `fails, and passes from ${limit} on`;
+    if (typeof limit === 'string') return answer.passes ? `${verb} down to ${gradesAbove(limit)[0]}, ${aside.length > 0 ? 'one does' : 'and fails'} at ${limit}` : `fails, and passes from ${limit} on`;
     const aim = answer.passes ? Number(given) : 2 * limit - Number(given);
     return `${verb} until ${name} is ${written(roundedTowards(limit, aim, unit), unit)}`;
 }
@@ -40,10 +40,10 @@ function shortCheck({ path, check }: Answer): string {
     return name !== undefined && subject === path.split('.')[0] ? name : check;
 }
 
-function cautions({ searched, limit, without, elsewhere }: Answer): readonly string[] {
+function cautions({ searched, limit, without, aside }: Answer): readonly string[] {
     return [
         ...(searched.by === 'grid' && !searched.monotone ? [`${limit === undefined ? '' : 'the nearest turn '}of ${searched.values} values tried, for it gets better and worse by turns`] : []),
         ...(without.length > 0 ? [`${without.join(', ')} left out for want of results`] : []),
-        ...(elsewhere !== undefined ? [`${elsewhere} fails whatever this is`] : [])
+        ...(aside.length > 0 ? [`${aside[0]} ${aside.length > 1 ? `and ${aside.length - 1} more fail` : 'fails'} already`] : [])
     ];
 }

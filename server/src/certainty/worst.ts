@@ -14,18 +14,21 @@ export interface Outcome {
 
 export type Compute = (model: Model) => Outcome;
 
-/** The worst of those parts of the model that differ from the base; of all parts where it is the base itself. */
-export type WorstOf = (model: Model) => Worst;
+/**
+ * The worst of those parts of the model that differ from the base; of all parts where it is the base itself.
+ * Checks that are set aside do not count.
+ */
+export type WorstOf = (model: Model, aside?: ReadonlySet<string>) => Worst;
 
 /** What has results in the base and none in the changed model counts as worse than any check; what has none in both is left out. */
 export function worstFunction(base: Model, compute: Compute): WorstOf {
     const results = remembering(compute);
     const before = partsOf(base);
     const computed = before.flatMap((part) => subjectsIn(results(part)));
-    return (model) => {
+    return (model, aside) => {
         const parts = partsOf(model);
         const touched = model === base ? parts : parts.filter((part) => !before.some((other) => same(part, other, identical)));
-        return worstIn(touched.map(results), computed.filter(({ name }) => touched.some((part) => isIn(part, name))));
+        return worstIn(touched.map(results), computed.filter(({ name }) => touched.some((part) => isIn(part, name))), aside);
     };
 }
 
@@ -36,23 +39,24 @@ const isIn = ({ model }: Part, name: string): boolean => [...model.members, ...m
 const inStage = (stage: string | null) => (stage === null ? {} : { stage });
 
 /** @param expected what has results in the base */
-function worstIn(outcomes: readonly Outcome[], expected: readonly Subject[]): Worst {
+function worstIn(outcomes: readonly Outcome[], expected: readonly Subject[], aside: ReadonlySet<string> = new Set()): Worst {
     const subjects = outcomes.flatMap(subjectsIn);
     const missing = outcomes.flatMap((outcome) => outcome.missing);
     const lost = expected.find(({ name, stage }) => !subjects.some((one) => one.name === name && one.stage === stage));
     const without = missing.flatMap(({ name }) => (expected.some((one) => one.name === name) ? [] : [name]));
+    const checks = outcomes.flatMap((outcome) => outcome.checks).filter(({ id }) => !aside.has(id)).sort((a, b) => b.utilisation - a.utilisation);
+    const failing = [...new Set(checks.filter(({ utilisation }) => utilisation > 1).map(({ id }) => id))];
     if (lost) {
         const reason = missing.find(({ name }) => name === lost.name)?.reason ?? 'it could not be computed';
-        return { utilisation: Infinity, check: lost.name, ...inStage(lost.stage), reason, without };
+        return { utilisation: Infinity, check: lost.name, ...inStage(lost.stage), reason, without, failing };
     }
-    const [first, ...rest] = outcomes.flatMap(({ checks }) => checks);
-    if (first === undefined) return { utilisation: without.length > 0 ? NaN : 0, check: '', without };
-    const { utilisation, id, stage } = rest.reduce((worst, one) => (one.utilisation <= worst.utilisation ? worst : one), first);
-    return { utilisation, check: id, ...inStage(stage), without };
+    const [worst] = checks;
+    return worst ? { utilisation: worst.utilisation, check: worst.id, ...inStage(worst.stage), without, failing }
+        : { utilisation: without.length > 0 ? NaN : 0, check: '', without, failing };
 }
 
-/** So many variants of a part are kept: the given one, and those between which a search goes to and fro. */
-const kept = 8;
+/** So many variants of a part are kept: a search comes back to the values that another one of the same input has tried. */
+const kept = 32;
 
 /** Results by what a part holds; the parts of a model that were not touched are looked up, not computed. */
 export function remembering(compute: Compute): (part: Part) => Outcome {
@@ -60,9 +64,19 @@ export function remembering(compute: Compute): (part: Part) => Outcome {
     return (part) => {
         const name = part.model.members[0]?.name ?? part.model.hangers[0]?.name;
         const variants = known.get(name) ?? [];
-        const found = variants.find((variant) => same(variant.part, part, equal)) ?? { part, outcome: compute(part.model) };
+        const found = variants.find((variant) => same(variant.part, part, equal)) ?? { part, outcome: needed(compute(part.model)) };
         known.set(name, [found, ...variants.filter((variant) => variant !== found)].slice(0, kept));
         return found.outcome;
+    };
+}
+
+/** The rest of the results is not kept. */
+function needed({ checks, members, hangers, missing }: Outcome): Outcome {
+    return {
+        checks: checks.map(({ id, check, subject, stage, utilisation }) => ({ id, check, subject, stage, utilisation })),
+        members: members.map(({ name, stage }) => ({ name, stage })),
+        hangers: hangers.map(({ name, stage }) => ({ name, stage })),
+        missing
     };
 }
 
