@@ -2,7 +2,7 @@
  * What came out: plain readonly data that every view reads (hints, hovers, sheet, command line)
  * and none computes. Written to JSON without loss.
  */
-import type { Access, Finding, Given, Job, Load, Loss, Notch, Requirement, SourceRef, SurveyItem } from '../../language/src/model.js';
+import type { Access, Evidence, Finding, Given, Job, Load, Loss, Notch, Requirement, SourceRef, SurveyItem } from '../../language/src/model.js';
 import type { Diagrams, Segment, Span } from './analysis/actions.js';
 
 export type Unit = 'mm' | 'm' | 'N' | 'kN' | 'MPa' | 'kNm' | 'kN/m' | 'kg' | '%' | '' | 'Hz' | 'mm/kN' | 'm/(Ns2)' | 'mm2' | 'mm3' | 'mm4';
@@ -281,6 +281,14 @@ export interface Hazard {
     /** Who decides: `you`, `structural engineer`, `conservation officer`, … */
     readonly decider: string;
     readonly source: SourceRef;
+    /** What the file says was done about it: printed with it, and it stops no longer. */
+    readonly answer?: HazardAnswer;
+}
+
+export interface HazardAnswer {
+    readonly what: string;
+    readonly evidence: Evidence;
+    readonly source: SourceRef;
 }
 
 /** Something that was not checked. `blocking` ones make the verdict incomplete. */
@@ -300,6 +308,75 @@ export interface LoadResult {
     readonly psi: readonly [number, number, number];
     /** How it was made up, e.g. `0.50 kN/m² × 2.20 m = 1.10 kN/m`. */
     readonly account: string;
+}
+
+/** One weight of a proof load, and what was read under it. */
+export interface LoadTestPoint {
+    readonly weight: Amount;
+    readonly at: Amount;
+    readonly spread?: Amount;
+    /** mm of the greatest leaf where the weight stands, below the blocks; low and high with the 95 % and the 5 % modulus. */
+    readonly predicted: Amount;
+    readonly low: Amount;
+    readonly high: Amount;
+    readonly read?: Amount;
+}
+
+/** A proof load compared with its prediction; see `server/src/proof-load`. */
+export interface LoadTestResult {
+    readonly name: string;
+    readonly title?: string;
+    readonly member: string;
+    /** Tested, from 1; every one where it is absent. */
+    readonly leaves?: readonly number[];
+    readonly blocks: readonly Amount[];
+    readonly outcome: 'predicted' | 'borne out' | 'stiffer' | 'in doubt' | 'not computed';
+    readonly points: readonly LoadTestPoint[];
+    /** Back-figured from the readings, with its standard error; of the class in the mean. */
+    readonly E?: Amount;
+    readonly EScatter?: Amount;
+    readonly EMean?: Amount;
+    /** Of the greatest deflection, after unloading. */
+    readonly recovery?: Amount;
+    /** The test's greatest moment and shear over the member's in service (characteristic) and in design: ratios. */
+    readonly momentShareService?: number;
+    readonly shearShareService?: number;
+    readonly momentShareDesign?: number;
+    readonly shearShareDesign?: number;
+    /** A sentence or two. */
+    readonly verdict: string;
+    /** That the deflection is too small to be seen, where it is. */
+    readonly unseen?: string;
+    readonly proves: readonly string[];
+    readonly doesNotProve: readonly string[];
+    /** What the numbers rest on. */
+    readonly assumptions: readonly string[];
+    /** For those who do the test. */
+    readonly cautions: readonly string[];
+    readonly source: SourceRef;
+}
+
+/** One way to do it, in full. */
+export interface OptionResult {
+    /** Null of what the file says first. */
+    readonly name: string | null;
+    readonly title?: string;
+    readonly verdict: Verdict;
+    readonly verdictReason: string;
+    /** Undefined where nothing was checked. */
+    readonly worst?: { readonly id: string; readonly utilisation: number };
+    /** The final one that is worst over its span; undefined where no member has results. */
+    readonly deflection?: { readonly member: string; readonly final: Amount; readonly ratio: number };
+    /** kg of all pieces that are brought in, bolts, rods and small plates left out; undefined where one is not known. */
+    readonly mass?: Amount;
+    readonly heaviestPiece?: { readonly mark: string; readonly mass: Amount };
+    readonly longestPiece?: { readonly mark: string; readonly length: Amount };
+    /** Pieces, bolts, plates and rods of what is brought in. */
+    readonly parts: number;
+    readonly hazards: { readonly stop: number; readonly warn: number; readonly note: number };
+    /** With the option's name. */
+    readonly checks: readonly CheckResult[];
+    readonly source: SourceRef;
 }
 
 /** A member that has no results, with the reason. */
@@ -343,4 +420,7 @@ export interface Results {
     readonly access?: Access;
     readonly ledger: readonly Given<number | string>[];
     readonly unchecked: readonly Unchecked[];
+    readonly loadTests?: readonly LoadTestResult[];
+    /** As drawn first; empty where the file has no option. */
+    readonly options?: readonly OptionResult[];
 }
