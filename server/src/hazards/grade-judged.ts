@@ -1,6 +1,7 @@
 import type { HazardRule } from './hazard-rule.js';
+import { joined } from './telling.js';
 
-const strengthChecks = new Set(['bending', 'shear', 'bearing', 'stability', 'tension', 'compression', 'notch']);
+const strengthChecks = new Set(['bending', 'shear', 'bearing', 'stability', 'tension', 'compression', 'notch', 'net section', 'plies', 'butt']);
 const near = 0.8;
 
 /** A grade by eye is a judgement; it matters where a strength check is near its limit. Common practice, no source. */
@@ -14,7 +15,7 @@ export const gradeJudged: HazardRule = {
             ? [{
                 severity: 'warn' as const,
                 subject: member.name,
-                message: `${governed.map(check => check.id).join(', ')} of ${member.name} rests on a grade (${grade.value}) that was only ${grade.evidence.word}`,
+                message: `What is found for ${joined(governed.map(check => check.id))} rests on a grade (${grade.value}) that was only ${grade.evidence.word}`,
                 action: 'Have it graded by a person trained in it (EN 14081-1, EN 17121 for old timber), or try one class lower.',
                 decider: 'structural engineer',
                 source: grade.source

@@ -1,5 +1,6 @@
 import type { Model } from '../../../language/src/model.js';
 import type { Actions } from '../analysis/actions.js';
+import type { BreakEven } from '../certainty/break-even.js';
 import type { CheckResult, Hazard, MemberResult } from '../results.js';
 
 /** What a rule may look at. */
@@ -8,6 +9,8 @@ export interface HazardContext {
     readonly actions: Actions;
     readonly checks: readonly CheckResult[];
     readonly members: readonly MemberResult[];
+    /** Those that are known by now: they are found off the typing path. */
+    readonly breakEvens?: readonly Pick<BreakEven, 'path' | 'given' | 'limit' | 'passes' | 'sentence'>[];
 }
 
 /** One thing that can hurt someone or the building: one file, one rule. */
@@ -17,6 +20,6 @@ export interface HazardRule {
 }
 
 /** The survey's lines on a subject, in any case. */
-export function surveyItems({ model }: HazardContext, subject: RegExp) {
+export function surveyItems({ model }: Pick<HazardContext, 'model'>, subject: RegExp) {
     return (model.survey?.items ?? []).filter(item => subject.test(item.subject));
 }

@@ -35,7 +35,8 @@ describe('hazard rules', () => {
         ['a notch near midspan', { extra: 'notch bottom 1.90 m .. 2.00 m deep 15 mm' }, 'warn notch-in-field B'],
         ['a loss of more than a sixth of the depth', { loss: 'loss 1.00 m .. 1.60 m { bottom 34 mm } (probed)' }, 'note loss-edge-sharp B'],
         ['a judged grade near its limit', { timber: 'timber pine { grade C24 (judged "few knots") }', load: 'load deck permanent 3.0 kN/m on B' }, 'warn grade-judged B'],
-        ['services not looked for', { survey: sound.survey.replace('services checked "none"', 'services not checked') }, 'warn services-unknown survey'],
+        ['services not looked for', { survey: sound.survey.replace('services checked "none"', 'services not checked') }, 'note services-unknown survey'],
+        ['services not looked for where holes are drilled', { survey: sound.survey.replace('services checked "none"', 'services not checked'), extra: 'hole 12 mm at 0.60 m' }, 'warn services-unknown survey'],
         ['asbestos not looked for', { survey: sound.survey.replace('asbestos checked "none"', 'asbestos not checked') }, 'warn old-finishes-unknown survey'],
         ['no survey of finishes at all', { survey: sound.survey.replace('asbestos checked "none" lead checked "none"', '') }, 'warn old-finishes-unknown survey'],
         ['consent that has not come', { survey: sound.survey.replace('granted "letter of May"', 'pending') }, 'warn heritage-consent-open survey']

@@ -1,4 +1,5 @@
 import type { HazardRule } from './hazard-rule.js';
+import { metres } from './telling.js';
 
 const found = new Set(['probed', 'measured', 'tested']);
 
@@ -16,7 +17,3 @@ export const lossNotProbed: HazardRule = {
             source: loss.source
         })))
 };
-
-function metres(mm: number): string {
-    return `${(mm / 1000).toFixed(2)} m`;
-}

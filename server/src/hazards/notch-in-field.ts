@@ -1,13 +1,11 @@
 import type { HazardRule } from './hazard-rule.js';
+import { inMiddleHalf } from './high-moment.js';
 
 /** EN 1995-1-1 6.5.2 covers notches at supports alone. */
 export const notchInField: HazardRule = {
     code: 'notch-in-field',
     find: ({ model, actions }) => model.members.flatMap(member => member.notches
-        .filter(notch => (actions.members.find(candidate => candidate.member === member.name)?.spans ?? []).some(span => {
-            const quarter = (span.to - span.from) / 4;
-            return !span.overhang && notch.to.value > span.from + quarter && notch.from.value < span.to - quarter;
-        }))
+        .filter(({ from, to }) => inMiddleHalf(member, actions, from, to))
         .map(notch => ({
             severity: 'warn' as const,
             subject: member.name,
