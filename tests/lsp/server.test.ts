@@ -270,4 +270,12 @@ test('the sail loft: every member has its hint, with the stage where it is not t
     expect(labels[0]).toMatch(new RegExp(`^${position(text, 'member T2').line}: [a-z]+ \\d+ %( FAILS)? · [\\d.]+ mm = L/\\d+ \\(found\\) · incomplete$`));
     expect(labels[1]).toMatch(new RegExp(`^${position(text, 'member R1').line}: butt \\d+ % FAILS · [\\d.]+ mm = L/\\d+`));
     expect((await client.noticeOf(uri, 1)).verdict).toBe('fail');
+
+    const hanger = await markdown(uri, text, 'H1, H2', 0);
+    expect(hanger).toMatch(/^\*\*H1\*\* 2 rods M12/);
+    expect(hanger).toMatch(/Tension of all rods [\d.]+ to [\d.]+ kN/);
+    expect(hanger).toMatch(/\| ok \| grain \| \d+ % \| .*stage relieved \| EN 1995-1-1/);
+    const bending = await markdown(uri, text, 'T2.bending', 4);
+    expect(bending.match(/Other stages: (.*)/)![1]!.split(', ').map(stage => stage.split(' ')[0]).sort()).toEqual(['found', 'hung', 'propped']);
+    expect(bending).toContain('has to be ≤ 1');
 });

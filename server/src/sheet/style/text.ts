@@ -55,6 +55,7 @@ export const textStyle = `
 .padstone .facts dd { margin: 0; min-width: 0; }
 
 .padstone .table { overflow-x: auto; }
+.padstone .table + .table { margin-top: 1.2em; }
 .padstone table { border-collapse: collapse; width: 100%; font-size: inherit; }
 .padstone th, .padstone td { text-align: left; vertical-align: top; padding: 0.35em 0.9em 0.35em 0; border-bottom: 1px solid var(--rule); font-weight: normal; }
 .padstone th:last-child, .padstone td:last-child { padding-right: 0; }
