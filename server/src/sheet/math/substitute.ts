@@ -33,13 +33,15 @@ export function substitute(formula: Row, terms: readonly Term[]): Row {
         }
     }
 
-    function power({ base, sub, sup }: Atom & { kind: 'scripts' }): Atom {
-        const [filled] = fill([sub ? { kind: 'scripts', base, sub } : base]);
-        const raised = sup && fill(sup);
-        if (!raised || !filled) {
-            return { kind: 'scripts', base, sub, sup };
+    /** A symbol with a subscript is a symbol of its own: where no term has it, it stays whole. */
+    function power(atom: Atom & { kind: 'scripts' }): Atom {
+        const { base, sub, sup } = atom;
+        if (!sup) {
+            return base.kind === 'group' ? { ...atom, base: within(base) } : atom;
         }
-        return filled.kind === 'value' || !sub ? { kind: 'scripts', base: bracketed(filled), sup: raised } : { kind: 'scripts', base, sub, sup: raised };
+        const raised = fill(sup);
+        const filled = fill([sub ? { kind: 'scripts', base, sub } : base])[0]!;
+        return sub && filled.kind === 'scripts' ? { ...atom, sup: raised } : { kind: 'scripts', base: bracketed(filled), sup: raised };
     }
 
     return fill(formula);
