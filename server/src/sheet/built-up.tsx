@@ -14,7 +14,7 @@ export function BuiltUp({ member, id }: { readonly member: MemberResult; readonl
         <>
             <SettingOut member={member} lanes={lanes} id={`${id}-setting-out`} />
             {leaves && stiffnessRatio !== undefined && <p class="worth">{worth(leaves.length, stiffnessRatio)}</p>}
-            {bolts.length > 0 && <Bolts bolts={bolts} id={`${id}-bolts`} />}
+            {bolts.length > 0 && <Bolts name={member.name} bolts={bolts} id={`${id}-bolts`} />}
             {leaves && <LeafDiagrams member={member} leaves={leaves} id={`${id}-leaves`} />}
         </>
     );
@@ -34,7 +34,7 @@ export function worth(leaves: number, ratio: number): string {
     return `${said} ${trade}: ${least >= rule.worth ? 'here they are' : 'here they are worth less'}.`;
 }
 
-function Bolts({ bolts, id }: { readonly bolts: readonly BoltResult[]; readonly id: string }) {
+function Bolts({ name, bolts, id }: { readonly name: string; readonly bolts: readonly BoltResult[]; readonly id: string }) {
     const lineOf = useLineOf();
     const { folded } = useContext(ViewContext);
     const planes = [...new Set(bolts.flatMap(bolt => bolt.planes.map(({ plane }) => plane)))].sort((a, b) => a - b);
@@ -45,7 +45,7 @@ function Bolts({ bolts, id }: { readonly bolts: readonly BoltResult[]; readonly 
                 Heights from the axis, in mm as the stations.
                 {planes.length > 0 && ' Forces: the greatest of the ultimate combinations, in each plane between neighbouring leaves, and its angle to the grain.'}
             </p>
-            <Table name="bolts" head={['Bolt', 'At', 'Height', ...planes.map(plane => `Leaf ${plane} to ${plane + 1}`)]}>
+            <Table name="bolts" caption={`Bolts of ${name}`} head={['Bolt', 'At', 'Height', ...planes.map(plane => `Leaf ${plane} to ${plane + 1}`)]}>
                 {[...bolts].sort((a, b) => a.x - b.x || b.height - a.height).map((bolt, i) => (
                     <tr data-line={lineOf(bolt.source)}>
                         <th scope="row">{i + 1}</th>

@@ -27,10 +27,12 @@ export function Calculation({ check, ledger, children }: Props) {
                 <b>{check.id}</b> <b class="number">{percentUp(check.utilisation)}</b> <OutcomeMark outcome={outcomeOf(check)} /> <span class="small">{check.stage !== null && <>stage {check.stage}, </>}{check.clause}</span>
             </summary>
             <p class="governs">
-                {against(check.demand, check.capacity)}, at {station(check.at.value * 1000)}, governed by <b>{check.combination}</b>{check.duration && ` (${check.duration})`}
+                {against(check.demand, check.capacity)}, at {station(check.at.value * 1000)}, governed by <b>{check.combination}</b>{check.duration && ` (${check.duration})`} <Line source={check.source} />
             </p>
-            {check.steps.map(step => <StepLine step={step} />)}
-            <Where terms={inputsOf(check.steps)} ledger={ledger} />
+            <div class="worked" tabIndex={0} role="group" aria-label={`Calculation of ${check.id}`}>
+                {check.steps.map(step => <StepLine step={step} />)}
+                <Where terms={inputsOf(check.steps)} ledger={ledger} />
+            </div>
             {children}
         </details>
     );
@@ -42,7 +44,7 @@ function StepLine({ step }: { readonly step: Step }) {
     const result: Row = [isUtilisation(step) ? { kind: 'number', text: ratioUp(step.result.value) } : { kind: 'value', amount: step.result }];
     const rows = [formula, numbers, result].filter((row, i, all) => row.length > 0 && printed(row) !== printed(all[i - 1] ?? []));
     return (
-        <div class="step">
+        <div class={[formula, numbers].some(isLong) ? 'step long' : 'step'}>
             <div class="formula">
                 <Formula row={[...parseTex(step.symbol), { kind: 'operator', tex: '=' }, ...rows[0] ?? []]} />
                 {rows.slice(1).map(row => <Formula row={row} lead="{} = " />)}
@@ -51,6 +53,9 @@ function StepLine({ step }: { readonly step: Step }) {
         </div>
     );
 }
+
+/** Wider than the column of formulas: its reference then stands below it. */
+const isLong = (row: Row): boolean => printed(row).replace(/\\[a-zA-Z]+/g, 'x').length > 60;
 
 const printed = (row: Row): string => printTex(row, amount);
 

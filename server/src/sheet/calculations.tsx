@@ -23,7 +23,7 @@ export function Calculations({ checks, ledger }: Props) {
 
 function Stages({ stages }: { readonly stages: readonly CheckResult[] }) {
     return stages.length < 2 ? null : (
-        <Table name="by-stage" head={['Stage', 'Use', 'Outcome', 'Demand', 'At', 'Governed by']}>
+        <Table name="by-stage" caption={`${stages[0]!.id} in every stage`} head={['Stage', 'Use', 'Outcome', 'Demand', 'At', 'Governed by']}>
             {stages.map(check => (
                 <tr>
                     <th scope="row"><span class="name">{check.stage}</span></th>

@@ -62,7 +62,7 @@ interface OfStagesProps {
 function OfStages({ kind, shown, id }: OfStagesProps) {
     const extent = extentOf(shown.flatMap(({ curves }) => curves));
     return (
-        <section class="of-stages" aria-label={`${kind.title} in every stage`}>
+        <div class="of-stages" role="group" aria-label={`${kind.title} of ${shown[0]!.member.name} in every stage`}>
             <p class="small"><b>{kind.title}</b> {kind.caption}, all stages to one scale</p>
             <div class="multiples">
                 {shown.map(({ member, curves }) => (
@@ -72,7 +72,7 @@ function OfStages({ kind, shown, id }: OfStagesProps) {
                     />
                 ))}
             </div>
-        </section>
+        </div>
     );
 }
 

@@ -30,7 +30,7 @@ function Hanger({ hanger, children }: { readonly hanger: HangerSummary; readonly
                 Carries <span class="name">{carries}</span> at {station(carriesAt)} from <span class="name">{from}</span> at {station(fromAt)}: {description}.{' '}
                 {usedAt ? <><Line source={usedAt} />, made by <Line source={source} /></> : <Line source={source} />}
             </p>
-            <Table name="by-stage" head={[stages.some(({ stage }) => stage !== null) ? 'Stage' : '', 'Tension of all rods, ultimate', 'Tightened to', 'Worst check']}>
+            <Table name="by-stage" caption={`Tension of ${name}`} head={['Stage', 'Tension of all rods, ultimate', 'Tightened to', 'Worst check']}>
                 {stages.map(stage => <StageRow hanger={stage} worst={checks.find(check => check.stage === stage.stage)} />)}
             </Table>
             {children}
@@ -41,7 +41,7 @@ function Hanger({ hanger, children }: { readonly hanger: HangerSummary; readonly
 function StageRow({ hanger: { stage, force: { min, max }, tightening }, worst }: { readonly hanger: HangerResult; readonly worst: CheckResult | undefined }) {
     return (
         <tr>
-            <th scope="row"><span class="name">{stage}</span></th>
+            <th scope="row"><span class="name">{stage ?? 'as it stands'}</span></th>
             <td class="number">{forceRange(min.value, max.value)}</td>
             <td class="number">{tightening && force(tightening.value)}</td>
             <td>{worst && <>{worst.check} <b class="number">{percentUp(worst.utilisation)}</b> <OutcomeMark outcome={outcomeOf(worst)} /></>}</td>

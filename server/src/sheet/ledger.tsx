@@ -21,12 +21,12 @@ export function Ledger({ ledger, survey }: Props) {
                 ? <p>This file gives no input.</p>
                 : <>
                     <p>{guessed} of {ledger.length} inputs are only assumed or judged.</p>
-                    <Table name="ledger" head={['Input', 'Value', 'Known by']}>{sorted.map(given => <InputRow given={given} />)}</Table>
+                    <Table name="ledger" caption="Inputs and how they are known" head={['Input', 'Value', 'Known by']}>{sorted.map(given => <InputRow given={given} />)}</Table>
                 </>}
             {survey.length > 0 && (
                 <>
                     <h3>Survey</h3>
-                    <Table name="survey" head={['Subject', 'State']}>
+                    <Table name="survey" caption="Survey" head={['Subject', 'State']}>
                         {survey.map(({ subject, state, note, source }) => (
                             <tr data-line={lineOf(source)}><th scope="row"><span class="name">{subject}</span></th><td>{state}{note && `: ${note}`} <Line source={source} /></td></tr>
                         ))}

@@ -12,7 +12,7 @@ export function Loads({ results }: { readonly results: Results }) {
         <Block id="loads" title="Loads and combinations">
             {loads.length === 0
                 ? <p>No load is given in this file: only self weight was counted.</p>
-                : <Table name="loads" head={['Load', 'Action', 'On', 'Amount', 'Lasting', 'ψ0 · ψ1 · ψ2']}>{loads.map(load => <LoadRow result={load} />)}</Table>}
+                : <Table name="loads" caption="Loads" head={['Load', 'Action', 'On', 'Amount', 'Lasting', 'ψ0 · ψ1 · ψ2']}>{loads.map(load => <LoadRow result={load} />)}</Table>}
             {checks.length > 0 && <Governing checks={worstOfEach(checks)} />}
             {parameters.length > 0 && <Parameters parameters={parameters} />}
         </Block>
@@ -49,7 +49,7 @@ function Governing({ checks }: { readonly checks: readonly CheckResult[] }) {
         <>
             <h3>Combinations that govern</h3>
             <p class="small">Every variable action led in turn, with permanent actions favourable and unfavourable, on the spans where it is worst. Of all of them, these govern.</p>
-            <Table name="combinations" head={['Combination', 'Load duration', 'Governs']}>
+            <Table name="combinations" caption="Combinations that govern" head={['Combination', 'Load duration', 'Governs']}>
                 {[...groups.values()].map(group => (
                     <tr>
                         <th scope="row"><Combination label={group[0]!.combination} /></th>
@@ -66,7 +66,7 @@ function Parameters({ parameters }: { readonly parameters: readonly ParameterUse
     return (
         <>
             <h3>Values of the basis that were used</h3>
-            <Table name="parameters" head={['Parameter', 'Value', 'Origin']}>
+            <Table name="parameters" caption="Values of the basis" head={['Parameter', 'Value', 'Origin']}>
                 {parameters.map(({ name, value, origin }) => <tr><th scope="row">{name}</th><td class="number">{significant(value)}</td><td>{origin}</td></tr>)}
             </Table>
         </>

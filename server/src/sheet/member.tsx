@@ -10,7 +10,7 @@ import { Elevation } from './elevation.js';
 import { memberAnchor } from './ids.js';
 import { deflection, force, moment, station } from './numbers.js';
 import { outcomeOfState } from './outcome.js';
-import { OutcomeMark, Table, useLineOf } from './parts.js';
+import { Line, OutcomeMark, Table, useLineOf } from './parts.js';
 import { Section } from './section.js';
 import { StagesTable } from './stages-table.js';
 
@@ -33,7 +33,7 @@ function Member({ member: { name, state, checks, stages }, children }: { readonl
     return (
         <section class="member" id={id} data-line={lineOf(last.nameSource)} aria-labelledby={`${id}-name`}>
             <h3 id={`${id}-name`}>
-                <span class="name">{name}</span> {last.title && <span class="title">{last.title}</span>} <OutcomeMark outcome={outcomeOfState(state)} />
+                <span class="name">{name}</span> {last.title && <span class="title">{last.title}</span>} <OutcomeMark outcome={outcomeOfState(state)} /> <Line source={last.nameSource} />
             </h3>
             <p class="small">{last.description}, {station(last.length)} long, self weight {force(last.weight.value)}</p>
             {Number.isFinite(scale) && scale > 0
@@ -56,7 +56,7 @@ function Reactions({ member }: { readonly member: MemberResult }) {
     const { moment: moments, shear, deflection: deflections } = member;
     return (
         <>
-            <Table name="reactions" head={['Support', 'At', 'Reaction, ultimate']}>
+            <Table name="reactions" caption={`Reactions of ${member.name}`} head={['Support', 'At', 'Reaction, ultimate']}>
                 {member.reactions.map(({ support, at, min, max }) => (
                     <tr>
                         <th scope="row"><span class="name">{support}</span></th>

@@ -14,11 +14,11 @@ export function MembersTable({ results }: { readonly results: Results }) {
         <Block id="members" title="Members">
             {members.length === 0
                 ? <p>There is no member in this file.</p>
-                : <Table name="members" head={['Member', 'Worst check', 'Final deflection']}>
+                : <Table name="members" caption="Members with their worst checks" head={['Member', 'Worst check', 'Final deflection']}>
                     {members.map(member => member.stages.length > 0 ? <MemberRow member={member} /> : <MissingRow member={member} />)}
                 </Table>}
             {hangers.length > 0 && (
-                <Table name="members" head={['Hanger', 'Worst check', 'Force']}>{hangers.map(hanger => <HangerRow hanger={hanger} />)}</Table>
+                <Table name="members" caption="Hangers with their worst checks" head={['Hanger', 'Worst check', 'Force']}>{hangers.map(hanger => <HangerRow hanger={hanger} />)}</Table>
             )}
         </Block>
     );

@@ -19,12 +19,12 @@ export function useLineOf(): (source: SourceRef | undefined) => number | undefin
     return source => source?.file === file ? source.line : undefined;
 }
 
-/** Where in the text: `line 12`, with the file's name where it is another one. */
+/** Where in the text: `line 12`, with the file's name where it is another one. In the pane a button that leads there. */
 export function Line({ source }: { readonly source: SourceRef }) {
-    const { file } = useContext(ViewContext);
-    const lineOf = useLineOf();
-    const other = source.file === file ? '' : `${source.file.split(/[\\/]/).at(-1)} `;
-    return <span class="line" data-line={lineOf(source)}>{other}line {source.line}</span>;
+    const { file, folded } = useContext(ViewContext);
+    const line = useLineOf()(source);
+    const words = `${source.file === file ? '' : `${source.file.split(/[\\/]/).at(-1)} `}line ${source.line}`;
+    return folded && line !== undefined ? <button type="button" class="line" data-line={line}>{words}</button> : <span class="line" data-line={line}>{words}</span>;
 }
 
 /** In words first; the class only repeats it. */
@@ -44,16 +44,20 @@ export function Block({ id, title, line, children }: BlockProps) {
 }
 
 interface TableProps {
+    /** Of its style. */
     readonly name: string;
+    /** What it is of: not seen, since a heading stands near, but read out. */
+    readonly caption: string;
     readonly head: readonly string[];
     readonly children: ComponentChildren;
 }
 
-/** A table that scrolls by itself where the pane is too narrow. */
-export function Table({ name, head, children }: TableProps) {
+/** A table that scrolls by itself, also by keyboard, where the pane is too narrow. */
+export function Table({ name, caption, head, children }: TableProps) {
     return (
-        <div class="table">
+        <div class="table" tabIndex={0} role="group" aria-label={caption}>
             <table class={name}>
+                <caption>{caption}</caption>
                 <thead><tr>{head.map(text => <th scope="col">{text}</th>)}</tr></thead>
                 <tbody>{children}</tbody>
             </table>

@@ -7,7 +7,7 @@ export function Requirements({ requirements }: { readonly requirements: readonly
     const lineOf = useLineOf();
     return requirements.length === 0 ? null : (
         <Block id="requirements" title="Requirements">
-            <Table name="requirements" head={['Required', 'Found', 'Outcome']}>
+            <Table name="requirements" caption="Requirements" head={['Required', 'Found', 'Outcome']}>
                 {requirements.map(requirement => (
                     <tr data-line={lineOf(requirement.source)}>
                         <th scope="row">{requirement.text} <Line source={requirement.source} /></th>

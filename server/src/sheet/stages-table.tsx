@@ -7,7 +7,7 @@ import { Table } from './parts.js';
 export function StagesTable({ stages }: { readonly stages: readonly MemberResult[] }) {
     const supports = [...new Set(stages.flatMap(({ reactions }) => reactions.map(nameOf)))];
     return (
-        <Table name="stages" head={['Stage', ...supports, 'Moment', 'Shear', 'Instant', 'Final']}>
+        <Table name="stages" caption={`Forces and deflections of ${stages[0]!.name} in every stage`} head={['Stage', ...supports, 'Moment', 'Shear', 'Instant', 'Final']}>
             {stages.map(({ stage, reactions, moment: moments, shear, deflection: { instant, final } }) => (
                 <tr>
                     <th scope="row"><span class="name">{stage}</span></th>

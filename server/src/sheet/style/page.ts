@@ -13,7 +13,7 @@ body { margin: 0; background: light-dark(#fff, #1c1d1f); }
 :root { color-scheme: light dark; }
 .sheet { max-width: 60rem; margin: 0 auto; padding: 1rem 1.2rem 3rem; }
 @page {
-    margin: 18mm 15mm;
+    margin: 16mm 14mm 15mm;
     @top-left { content: ${cssString(`${clip(job?.title || 'Untitled job', 70)} · ${clip(revision, 20)}`)}; font: 8pt sans-serif; }
     @top-right { content: ${cssString(verdict)}; font: 8pt sans-serif; }
     @bottom-left { content: ${cssString(`source ${clip(meta.sourceHash, 20)} · Padstone ${clip(meta.version, 20)} · ${clip(meta.date, 30)}`)}; font: 8pt sans-serif; }
@@ -21,9 +21,12 @@ body { margin: 0; background: light-dark(#fff, #1c1d1f); }
 }
 @media print {
     :root, .padstone { color-scheme: light; }
-    .sheet { max-width: none; padding: 0; font-size: 9.5pt; }
-    .padstone .step { margin: 0.4em 0 0.4em 1em; }
-    .padstone th, .padstone td { padding-top: 0.2em; padding-bottom: 0.2em; }
+    .sheet { max-width: none; padding: 0; font-size: 9pt; }
+    .padstone .step { margin: 0.25em 0 0.25em 0.6em; }
+    .padstone .where { margin: 0.4em 0 0.3em 0.6em; }
+    .padstone th, .padstone td { padding-top: 0.12em; padding-bottom: 0.12em; }
+    .padstone h2 { margin-top: 1.2em; }
+    .padstone table.parameters, .padstone table.ledger { font-size: 0.93em; }
     h1, h2, h3, .member > p:first-of-type, .of-stages > p, summary, .governs { break-after: avoid; }
     figure, tr, .step, .hazards li, .stages > li, .signature, .verdict, .facts { break-inside: avoid; }
     .padstone .drawings { flex-wrap: nowrap; gap: 0 6mm; break-inside: avoid; }
@@ -31,8 +34,9 @@ body { margin: 0; background: light-dark(#fff, #1c1d1f); }
     .padstone .drawings .section { flex: 0 0 48mm; }
     .diagram .drawing, .setting-out .drawing { max-width: min(100%, 118mm); }
     .section .drawing { max-width: 42mm; }
-    .padstone .formula { overflow: visible; }
-    .padstone .long math { font-size: 0.95em; }
+    .padstone .worked, .padstone .table { overflow: visible; }
+    .padstone math { font-size: 1em; }
+    .padstone .math.long math { font-size: 0.9em; }
     summary { list-style: none; }
     details::details-content { content-visibility: visible; display: block; }
     a { color: inherit; }

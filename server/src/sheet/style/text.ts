@@ -15,6 +15,12 @@ export const textStyle = `
     font: var(--vscode-font-size, 14px)/1.45 var(--vscode-font-family, system-ui, "DejaVu Sans", sans-serif);
     overflow-wrap: break-word;
 }
+@media (forced-colors: active) {
+    .padstone {
+        --ink: CanvasText; --soft: CanvasText; --paper: Canvas; --rule: CanvasText; --link: LinkText;
+        --bad: CanvasText; --good: CanvasText; --doubt: CanvasText; --wash: Canvas;
+    }
+}
 .vscode-light .padstone, .vscode-high-contrast-light .padstone { color-scheme: light; }
 .vscode-dark .padstone, .vscode-high-contrast:not(.vscode-high-contrast-light) .padstone { color-scheme: dark; }
 .stale .padstone { opacity: 0.5; filter: grayscale(1); }
@@ -31,12 +37,15 @@ export const textStyle = `
 .padstone p { margin: 0.3em 0; }
 .padstone ul, .padstone ol { margin: 0.4em 0; padding-left: 1.4em; }
 .padstone li { margin: 0.25em 0; }
-.padstone a { color: var(--link); text-decoration: none; }
-.padstone a:hover { text-decoration: underline; }
+.padstone a { color: var(--link); text-decoration: underline; text-decoration-thickness: 1px; text-underline-offset: 2px; }
+.padstone a:hover { text-decoration-thickness: 2px; }
+.padstone :focus-visible { outline: 2px solid var(--vscode-focusBorder, var(--link)); outline-offset: 2px; }
 .padstone code { font-family: var(--vscode-editor-font-family, ui-monospace, "DejaVu Sans Mono", monospace); font-size: 0.95em; background: none; color: inherit; }
 .padstone .small { font-size: 0.87em; color: var(--soft); }
 .padstone .line { font-size: 0.8em; color: var(--soft); white-space: nowrap; font-weight: normal; }
 .padstone .line[data-line] { cursor: pointer; }
+.padstone button.line { font-family: inherit; line-height: inherit; background: none; border: 0; padding: 0; }
+.padstone button.line:hover { text-decoration: underline; }
 .padstone .number { white-space: nowrap; font-variant-numeric: tabular-nums; }
 
 .padstone .revision { margin: 0 0 0.8em; color: var(--soft); }
@@ -55,6 +64,7 @@ export const textStyle = `
 .padstone .facts dd { margin: 0; min-width: 0; }
 
 .padstone .table { overflow-x: auto; }
+.padstone caption { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 .padstone .table + .table { margin-top: 1.2em; }
 .padstone table { border-collapse: collapse; width: 100%; font-size: inherit; }
 .padstone th, .padstone td { text-align: left; vertical-align: top; padding: 0.35em 0.9em 0.35em 0; border-bottom: 1px solid var(--rule); font-weight: normal; }
@@ -88,12 +98,18 @@ export const textStyle = `
 .padstone h2 + details { border-top: 0; }
 .padstone summary { cursor: pointer; }
 .padstone .governs { margin: 0.4em 0 0.6em; }
+.padstone .calculation { container-type: inline-size; }
+.padstone .worked { overflow-x: auto; overflow-y: hidden; }
 .padstone .step { margin: 0.7em 0 0.7em 1em; }
-.padstone .formula { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0.35em; overflow-x: auto; overflow-y: hidden; padding: 2px 0; }
+.padstone .formula { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0.35em; padding: 2px 0; }
 .padstone .step > .small { margin: 0.1em 0 0; }
+@container (min-width: 44em) {
+    .padstone .step:not(.long) { display: grid; grid-template-columns: minmax(0, 1fr) 17em; gap: 0 1.2em; align-items: center; }
+    .padstone .where { columns: 3; }
+}
 .padstone math { font-family: "Cambria Math", "STIX Two Math", "Latin Modern Math", "DejaVu Math TeX Gyre", math; font-size: 1.1em; }
 .padstone .where { margin: 0.6em 0 0.4em 1em; font-size: 0.87em; }
-.padstone .where > div { display: flex; gap: 0.7em; margin: 0.15em 0; }
+.padstone .where > div { display: flex; gap: 0.7em; padding: 0.1em 0; break-inside: avoid; }
 .padstone .where dt { flex: none; min-width: 3.6em; }
 .padstone .where dd { margin: 0; color: var(--soft); min-width: 0; }
 .padstone .signature > div { display: flex; align-items: flex-end; height: 2.6em; gap: 1em; }
