@@ -16,10 +16,17 @@ const common = {
     loader: { '.css': 'text' }
 };
 const node = { ...common, platform: 'node', format: 'cjs', target: 'node20' };
+/** Libraries that are written as ES modules ask for their own address, which a bundle in the older format has not. */
+const command = {
+    ...node,
+    outExtension: { '.js': '.cjs' },
+    define: { 'import.meta.url': 'bundleUrl' },
+    banner: { js: '#!/usr/bin/env node\nconst bundleUrl = require("node:url").pathToFileURL(__filename).href;' }
+};
 const browser = { ...common, platform: 'browser' };
 
 const bundles = [
-    { ...node, entryPoints: { padstone: 'server/src/command/main.ts' }, outdir, outExtension: { '.js': '.cjs' }, banner: { js: '#!/usr/bin/env node' } },
+    { ...command, entryPoints: { padstone: 'server/src/command/main.ts' }, outdir },
     { ...node, entryPoints: { server: 'server/src/main.node.ts' }, outdir, outExtension: { '.js': '.cjs' } },
     { ...node, entryPoints: { client: 'client/src/extension.node.ts' }, outdir, outExtension: { '.js': '.cjs' }, external: ['vscode'] },
     { ...browser, format: 'iife', entryPoints: { 'server.web': 'server/src/main.browser.ts' }, outdir },

@@ -1,4 +1,4 @@
-/** The command line: `padstone check`, `padstone sheet`, `padstone breakeven`, `padstone schema`. */
+/** The command line: `padstone check`, `padstone sheet`, `padstone breakeven`, `padstone format`, `padstone schema`. */
 import { Command, CommanderError } from 'commander';
 import pc from 'picocolors';
 import { version } from '../../../package.json';
@@ -6,6 +6,7 @@ import { describe } from './calculate-file.js';
 import { addBreakEven } from './break-even.js';
 import { addCheck } from './check.js';
 import { exitCode, exitCodeHelp } from './exit-code.js';
+import { addFormat } from './format-files.js';
 import type { Page } from './format/page.js';
 import { addSchema } from './schema.js';
 import { addSheet } from './sheet.js';
@@ -30,6 +31,7 @@ function createProgram(): Command {
     addCheck(program, page);
     addSheet(program, page);
     addBreakEven(program, page);
+    addFormat(program, page);
     addSchema(program);
     return program;
 }

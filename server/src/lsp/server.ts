@@ -3,7 +3,7 @@ import type { Module } from 'langium';
 import { DocumentState } from 'langium';
 import {
     addCodeActionHandler, addCompletionHandler, addConfigurationChangeHandler, addDocumentHighlightHandler, addDocumentSymbolHandler,
-    addDocumentUpdateHandler, addFindReferencesHandler, addFoldingRangeHandler, addGotoDefinitionHandler, addHoverHandler,
+    addDocumentUpdateHandler, addFindReferencesHandler, addFoldingRangeHandler, addFormattingHandler, addGotoDefinitionHandler, addHoverHandler,
     addInlayHintHandler, addRenameHandler,
     type DefaultSharedModuleContext, type LangiumServices, type LangiumSharedServices, type PartialLangiumServices, type PartialLangiumSharedServices
 } from 'langium/lsp';
@@ -11,6 +11,7 @@ import type { Connection } from 'vscode-languageserver';
 import { createPadstoneServices } from '../../../language/src/index.js';
 import { BuildScheduler } from './build-scheduler.js';
 import { ComputedDocuments } from './computed-documents.js';
+import { TextFormatter } from './formatting.js';
 import { ResultHovers } from './hover/index.js';
 import { IncludedFiles } from './included-files.js';
 import { ResultHints } from './inlay-hints.js';
@@ -50,6 +51,7 @@ function languageModule(computed: ComputedDocuments, included: IncludedFiles): M
             InlayHintProvider: () => new ResultHints(computed),
             HoverProvider: () => new ResultHovers(computed),
             CodeActionProvider: () => new QuickFixes(computed),
+            Formatter: () => new TextFormatter(),
             CompletionProvider: services => new LateCompletion(services)
         }
     };
@@ -86,6 +88,7 @@ function addHandlers(connection: Connection, shared: LangiumSharedServices, comp
     addDocumentHighlightHandler(connection, shared, DocumentState.IndexedReferences);
     addRenameHandler(connection, shared, DocumentState.IndexedReferences);
     addFoldingRangeHandler(connection, shared);
+    addFormattingHandler(connection, shared);
     connection.onInitialize(params => shared.lsp.LanguageServer.initialize(params));
     connection.onInitialized(params => shared.lsp.LanguageServer.initialized(params));
     shared.workspace.TextDocuments.listen(connection);

@@ -28,11 +28,13 @@ export function uncheckedLines(results: Results): string {
 const severities: readonly Severity[] = ['error', 'warning', 'info'];
 
 /** `file:line:column: error: message [code]`, as editors and terminals link it; hazards have their own section. */
-export function findingLines(results: Results, { colors }: Page): string {
+export function findingLines(results: Results, page: Page): string {
+    return severities.flatMap(severity => results.findings.filter(finding => finding.severity === severity)).map(finding => findingLine(finding, page)).join('\n');
+}
+
+export function findingLine({ severity, code, message, source }: Finding, { colors }: Page): string {
     const paint = { error: colors.red, warning: colors.yellow, info: colors.cyan, hazard: colors.yellow };
-    const line = ({ severity, code, message, source }: Finding): string =>
-        `  ${place(source)}: ${paint[severity](severity)}: ${plain(message)} [${code}]`;
-    return severities.flatMap(severity => results.findings.filter(finding => finding.severity === severity)).map(line).join('\n');
+    return `  ${place(source)}: ${paint[severity](severity)}: ${plain(message)} [${code}]`;
 }
 
 function place({ file, line, column }: SourceRef): string {
