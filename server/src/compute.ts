@@ -1,61 +1,52 @@
 /** The one way from what the text says to what comes out of it: Evaluation → Results. Pure. */
 import type { Evaluation, Finding, Member } from '../../language/src/model.js';
+import type { Actions } from './analysis/actions.js';
 import { analyse } from './analysis/index.js';
-import { createParameters } from './catalog/parameters.js';
+import { createParameters, type Parameters } from './catalog/parameters.js';
 import { runChecks, runHangerChecks } from './checks/runner.js';
 import { hangerContext, memberContext, type Basis } from './assemble/contexts.js';
-import { failingCheckFindings, hazardFindings, requirementFindings } from './assemble/findings.js';
 import { hangerResult } from './assemble/hanger-result.js';
-import { loadResults } from './assemble/loads.js';
 import { memberResult } from './assemble/member-result.js';
 import { propertiesOf } from './assemble/properties.js';
-import { evaluateRequirements } from './assemble/requirements.js';
-import { stageResults } from './assemble/stages.js';
 import { subjectsOf } from './assemble/subjects.js';
-import { unchecked, type Lacking } from './assemble/unchecked.js';
-import { judge } from './assemble/verdict.js';
-import { findHazards } from './hazards/index.js';
+import type { Lacking } from './assemble/unchecked.js';
+import { conclude } from './conclude.js';
+import { accessChecks } from './pieces/access.js';
 import type { CheckResult, HangerResult, MemberResult, Missing, Results } from './results.js';
 
 export function compute(evaluation: Evaluation): Results {
+    return conclude(findAll(evaluation));
+}
+
+/** Everything that a verdict is made from. */
+export interface Found {
+    readonly evaluation: Evaluation;
+    readonly parameters: Parameters;
+    readonly actions: Actions;
+    readonly checks: readonly CheckResult[];
+    readonly members: readonly MemberResult[];
+    readonly hangers: readonly HangerResult[];
+    readonly missing: readonly Missing[];
+    readonly lacking: readonly Lacking[];
+    /** What is wrong with the text, or cannot be analysed. */
+    readonly findings: readonly Finding[];
+}
+
+/** The engineering, without what is made of it. */
+export function findAll(evaluation: Evaluation): Found {
     const { model } = evaluation;
     const { parameters, findings: parameterFindings } = createParameters(model.values);
     const subjects = subjectsOf(model, parameters);
     const { properties, findings: springFindings } = propertiesOf(model, subjects.of, parameters);
     const actions = analyse(model, properties, parameters);
     const { checks, members, hangers, lacking } = checkAll({ model, all: actions, parameters, subjects: subjects.of });
-
-    const textFindings = [...evaluation.findings, ...parameterFindings, ...subjects.findings, ...springFindings, ...actions.findings];
-    const understood = !textFindings.some(finding => finding.severity === 'error');
-    const missing = missingMembers(evaluation, members, textFindings);
-    const requirements = evaluateRequirements(model, checks, members);
-    const hazards = findHazards({ model, actions, checks, members });
-    const notChecked = unchecked(model, lacking, requirements);
-    const judgement = judge({ understood, checks, requirements, hazards, unchecked: notChecked, missing });
+    const access = accessChecks(model);
+    const findings = [...evaluation.findings, ...parameterFindings, ...subjects.findings, ...springFindings, ...actions.findings];
     return {
-        file: model.file,
-        job: model.job,
-        ...judgement,
-        understood,
-        findings: [
-            ...textFindings,
-            ...failingCheckFindings(checks, model),
-            ...requirementFindings(requirements),
-            ...hazardFindings(hazards)
-        ],
-        checks,
-        members,
-        hangers,
-        stages: stageResults(model),
-        missing,
-        requirements,
-        loads: loadResults(model, actions),
-        parameters: parameters.uses(),
-        hazards,
-        survey: model.survey?.items ?? [],
-        access: model.access,
-        ledger: model.inputs,
-        unchecked: notChecked
+        evaluation, parameters, actions, members, hangers, findings,
+        checks: [...checks, ...access.checks],
+        missing: missingMembers(evaluation, members, findings),
+        lacking: [...lacking, ...access.lacking]
     };
 }
 

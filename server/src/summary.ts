@@ -1,6 +1,6 @@
 /** Each member and hanger in one line, as hints, the command's tables and the sheet say it: the worst over all stages. */
 import type { CheckResult, HangerResult, MemberResult, Results } from './results.js';
-import type { SourceRef } from '../../language/src/model.js';
+import type { Evidence, SourceRef } from '../../language/src/model.js';
 import { deflection, force, spanRatio } from './sheet/numbers.js';
 
 export type State = 'holds' | 'fails' | 'incomplete' | 'not computed';
@@ -54,6 +54,11 @@ export function hangerSummaries(results: Results): HangerSummary[] {
 
 export function subjectSummary(results: Results, name: string): MemberSummary | HangerSummary | undefined {
     return [...memberSummaries(results), ...hangerSummaries(results)].find(summary => summary.name === name);
+}
+
+/** `measured: tape, three places`; `assumed: nothing is said`. */
+export function evidenceInWords({ word, note, stated }: Evidence): string {
+    return [stated ? word : 'assumed: nothing is said', note].filter(part => part !== undefined).join(': ');
 }
 
 /** kN. */

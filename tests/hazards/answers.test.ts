@@ -1,10 +1,9 @@
 /** What the file says was done about a hazard is put to it, printed, and checked to be put to one that arises. */
 import { describe, expect, it } from 'vitest';
 import type { Answer } from '../../language/src/model.js';
-import { evaluateText } from '../../language/src/index.js';
 import { applyAnswers } from '../../server/src/hazards/index.js';
 import type { Hazard } from '../../server/src/results.js';
-import { hazardsOf, resultsOf, textOf, told, type Change } from './job.js';
+import { relief, resultsOf, textOf, told, type Change } from './job.js';
 
 const source = { file: 'rope-walk.padstone', start: 0, end: 1, line: 1, column: 1 };
 const hazard = (code: string, severity: Hazard['severity'], subject: string): Hazard =>
@@ -14,24 +13,32 @@ const answer = (code: string, subject?: string, what = 'strapped', word: Answer[
 
 describe('answers as the file writes them', () => {
     const lifts: Change = { supports: 'on west at 0.10 m bearing 150 mm on east at 1.20 m bearing 150 mm' };
-    const answered = (line: string) => {
-        const { model, findings } = evaluateText(`${textOf(lifts)}\n${line}`, 'rope-walk.padstone');
-        expect(findings.filter(({ severity }) => severity === 'error')).toEqual([]);
-        return applyAnswers(resultsOf(lifts).hazards, model.answers);
-    };
+    const strapped = 'answer uplift-not-tied on T "strapped to the wall plate" (measured "pull of 6 kN")';
 
-    it('reach the hazards that the text gives rise to', () => {
-        expect(hazardsOf(lifts)).toContain('stop uplift-not-tied T');
-        const { hazards, findings } = answered('answer uplift-not-tied on T "strapped to the wall plate" (measured "pull of 6 kN")');
+    it('let a job pass that nothing else stops, and stay on it', () => {
+        const weak = { ...lifts, loads: 'load floor permanent 0.2 kN/m on T' };
+        expect(resultsOf(weak)).toMatchObject({ verdict: 'incomplete', verdictReason: expect.stringContaining('a hazard stops it') });
+        const { verdict, hazards, findings } = resultsOf({ ...weak, answers: strapped });
+        expect(verdict).toBe('pass');
         expect(hazards.map(told)).toContain('warn uplift-not-tied T');
         expect(hazards.find(({ code }) => code === 'uplift-not-tied')?.answer).toMatchObject({ what: 'strapped to the wall plate', evidence: { word: 'measured', note: 'pull of 6 kN' } });
-        expect(findings).toEqual([]);
+        expect(findings.filter(({ code }) => code === 'uplift-not-tied')).toMatchObject([
+            { severity: 'info', message: expect.stringMatching(/lifts off west.*Answered: strapped to the wall plate \(measured: pull of 6 kN\)$/), related: [{ message: 'the answer is here' }] }
+        ]);
     });
 
     it('are told where they stand if nothing of the kind arises', () => {
-        const { hazards, findings } = answered('answer timber-wet "dried for a year" (measured)');
+        const { hazards, findings } = resultsOf({ ...lifts, answers: 'answer timber-wet "dried for a year" (measured)' });
         expect(hazards.map(told)).toContain('stop uplift-not-tied T');
-        expect(findings.map(({ code, source: { line } }) => [code, line])).toEqual([['answer-to-nothing', textOf(lifts).split('\n').length + 1]]);
+        expect(findings.filter(({ severity }) => severity === 'warning').map(({ code, source: { line } }) => [code, line]))
+            .toEqual([['answer-to-nothing', textOf(lifts).split('\n').length]]);
+    });
+
+    it('do not hide that a check fails', () => {
+        const change: Change = { stages: 'stage found { T }\nstage new { N }', added: relief.split('\n')[0]!, access: 'access { carry <= 50 kg }', answers: 'answer piece-too-heavy on N "hoist hired" (documented)' };
+        const { verdict, verdictReason, hazards } = resultsOf(change);
+        expect(hazards.find(({ code }) => code === 'piece-too-heavy')?.answer?.what).toBe('hoist hired');
+        expect([verdict, verdictReason]).toEqual(['fail', 'N.carry does not hold']);
     });
 });
 
@@ -50,7 +57,7 @@ describe('an answer', () => {
 
     it('without a subject answers all of its code and nothing else', () => {
         const { hazards } = applyAnswers([hazard('uplift-not-tied', 'stop', 'T'), hazard('uplift-not-tied', 'stop', 'J'), hazard('hanger-slack', 'stop', 'H1')], [answer('uplift-not-tied')]);
-        expect(hazards.map(({ severity }) => severity)).toEqual(['warn', 'warn', 'stop']);
+        expect(hazards.map(({ severity, subject }) => `${severity} ${subject}`)).toEqual(['stop H1', 'warn T', 'warn J']);
     });
 
     it('on one subject leaves the others as they are', () => {

@@ -15,14 +15,15 @@ export const sound = {
     extra: '',
     added: '',
     loads: 'load floor permanent 2.0 kN/m on T',
-    stages: ''
+    stages: '',
+    answers: ''
 };
 
 export type Change = Partial<typeof sound>;
 
 export function textOf(change: Change = {}): string {
-    const { job, access, survey, materials, walls, old, supports, extra, added, loads, stages } = { ...sound, ...change };
-    return [job, access, survey, materials, walls, `member T { ${old} ${supports} ${extra} }`, added, loads, stages].join('\n');
+    const { job, access, survey, materials, walls, old, supports, extra, added, loads, stages, answers } = { ...sound, ...change };
+    return [job, access, survey, materials, walls, `member T { ${old} ${supports} ${extra} }`, added, loads, stages, answers].join('\n');
 }
 
 /** A second beam beside the first, and hangers from it at the thirds. */

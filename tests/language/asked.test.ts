@@ -165,7 +165,7 @@ describe('an answer', () => {
         expect(answers.map(({ hazard, subject, what, evidence }) => [hazard, subject, what, evidence.word, evidence.note])).toEqual([
             ['services-unknown', undefined, 'traced and isolated', 'measured', undefined], ['uplift-not-tied', 'J1', 'strapped', 'documented', 'invoice'], ['stage-fails', undefined, 'shored', 'judged', undefined]
         ]);
-        expect(notComputed.map(({ what }) => what)).toEqual(['answer services-unknown', 'answer uplift-not-tied on J1', 'answer stage-fails']);
+        expect(notComputed).toEqual([]);
     });
 
     it('goes for the options too, and is not taken where it could not be read', () => {

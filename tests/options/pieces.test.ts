@@ -1,5 +1,7 @@
 /** Pieces, their masses and how they pass the access, against figures worked by hand. */
 import { describe, expect, test } from 'vitest';
+import { evaluateText } from '../../language/src/index.js';
+import { compute } from '../../server/src/compute.js';
 import { accessChecks, accessProblems } from '../../server/src/pieces/access.js';
 import { withWater } from '../../server/src/pieces/moisture.js';
 import { partsOf } from '../../server/src/pieces/parts.js';
@@ -111,14 +113,31 @@ ${member('T1', 'of C24\n  section 200 x 240 mm')}${member('R1', 'of C24\n  secti
         expect(accessChecks(modelOf(staged('piece <= 3.00 m'))).checks).toMatchObject([{ utilisation: 1, pass: true }]);
     });
 
-    test('without stages all of it counts as carried in; without limits nothing is checked', () => {
-        const two = member('T1', 'of C24\n  section 200 x 240 mm') + member('R1', 'of C24\n  section 100 x 200 mm', 3);
-        expect(accessChecks(modelOf(job(`access { piece <= 3.20 m }\n${two}`))).checks.map(({ id, pass }) => [id, pass])).toEqual([['T1.piece', false], ['R1.piece', true]]);
+    const two = member('T1', 'of C24\n  section 200 x 240 mm') + member('R1', 'of C24\n  section 100 x 200 mm', 3);
+
+    test('without stages what is too long may stand there already: it is named as not checked', () => {
+        const { checks, lacking } = accessChecks(modelOf(job(`access { piece <= 3.20 m }\n${two}`)));
+        expect(checks.map(({ id, pass }) => [id, pass])).toEqual([['R1.piece', true]]);
+        expect(lacking).toMatchObject([{ subject: 'T1', text: 'piece: piece T1 has 4 m against 3.2 m, and no stage says whether it is brought in or stands there already' }]);
+    });
+
+    test('an answer settles that, and is printed', () => {
+        const walls = 'masonry brick { fk 3 MPa (tested) }\n';
+        const text = walls + job(`access { piece <= 3.20 m }\n${two}`).replaceAll('{ thick 400 mm }', '{ of brick thick 400 mm }');
+        const open = compute(evaluateText(text, 'job.padstone'));
+        expect([open.verdict, open.unchecked[0]]).toMatchObject(['incomplete', { blocking: true, members: ['T1'] }]);
+        const answered = compute(evaluateText(`${text}\nanswer piece-too-long on T1 "it was there" (measured)`, 'job.padstone'));
+        expect(answered.unchecked.filter(({ blocking }) => blocking)).toEqual([]);
+        expect(answered.unchecked.map(one => one.text)).toContainEqual(expect.stringMatching(/^T1: piece: .*; answered: it was there$/));
+        expect(answered.verdict).toBe('pass');
+    });
+
+    test('without limits nothing is checked', () => {
         expect(accessChecks(modelOf(job(two)))).toEqual({ checks: [], lacking: [] });
     });
 
     test('the longest and the heaviest piece may be two', () => {
-        const model = modelOf(job(`access { piece <= 3 m  carry <= 60 kg }\n${member('S1', 'of C24\n  flitch 2 of 63 x 200 mm with 1 steel S275 10 x 190 mm\n  bolts M12 grade 8.8 every 400 mm')}`));
+        const model = modelOf(job(`access { piece <= 5 m  carry <= 60 kg }\n${member('S1', 'of C24\n  flitch 2 of 63 x 200 mm with 1 steel S275 10 x 190 mm\n  bolts M12 grade 8.8 every 400 mm')}`));
         expect(accessChecks(model).checks.map(({ combination }) => combination)).toEqual(['piece S1/1/a', 'piece S1/plate 1']);
     });
 });

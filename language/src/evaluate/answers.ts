@@ -6,7 +6,6 @@ import { attempt, fail, source } from './context.js';
 import { evidenceOf } from './inputs.js';
 import { isAnything } from './named-quantities.js';
 import { resolve } from './names.js';
-import { notComputed } from './not-computed.js';
 
 export function evaluateAnswers(context: Context, root: ast.Calculation, unsound: ReadonlySet<ast.Declaration>): readonly Answer[] {
     const first = new Map<string, ast.Answer>();
@@ -22,7 +21,6 @@ export function evaluateAnswers(context: Context, root: ast.Calculation, unsound
             return [];
         }
         first.set(key, node);
-        notComputed(context, 'answer', `answer ${key}`, [], source(context, node));
         return [value];
     });
 }

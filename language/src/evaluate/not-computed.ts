@@ -5,7 +5,7 @@ import type { Context } from './context.js';
 export type Construct =
     'plies' | 'ply' | 'bolts' | 'leaves' | 'flitch' | 'steel' | 'splices' | 'holes' | 'weakenings' | 'hangers' | 'stages' | 'prop under a loss'
     | 'include' | 'use' | 'fire' | 'loadtest' | 'option' | 'breakeven'
-    | 'band' | 'answer';
+    | 'band';
 
 const reasons: Readonly<Partial<Record<Construct, string>>> = {
     weakenings: 'losses and notches are computed in members of one piece of timber alone',
@@ -16,8 +16,7 @@ const reasons: Readonly<Partial<Record<Construct, string>>> = {
     loadtest: 'proof loads are not computed in this version',
     option: 'options are not computed in this version',
     breakeven: 'break-even values are not computed in this version',
-    band: 'a band of values is computed with its middle alone',
-    answer: 'answers to hazards are not taken into account in this version'
+    band: 'a band of values is computed with its middle alone'
 };
 
 /** Names a thing once, however often it is said. */

@@ -1,4 +1,5 @@
 import type { Finding, Model } from '../../../language/src/model.js';
+import { evidenceInWords } from '../summary.js';
 import { percentUp } from '../sheet/numbers.js';
 import type { CheckResult, Hazard, RequirementResult } from '../results.js';
 
@@ -28,11 +29,13 @@ export function requirementFindings(requirements: readonly RequirementResult[]):
     }));
 }
 
+/** What is answered is still said, with its answer, and asks for nothing more. */
 export function hazardFindings(hazards: readonly Hazard[]): Finding[] {
-    return hazards.map(hazard => ({
-        severity: 'hazard',
-        code: hazard.code,
-        message: `${hazard.message}. ${hazard.action} (decides: ${hazard.decider})`,
-        source: hazard.source
+    return hazards.map(({ code, message, action, decider, answer, source }) => ({
+        severity: answer ? 'info' : 'hazard',
+        code,
+        message: answer ? `${message}. Answered: ${answer.what} (${evidenceInWords(answer.evidence)})` : `${message}. ${action} (decides: ${decider})`,
+        source,
+        ...answer && { related: [{ message: 'the answer is here', source: answer.source }] }
     }));
 }

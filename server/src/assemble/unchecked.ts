@@ -15,6 +15,8 @@ export interface Lacking {
     readonly members: readonly string[];
     readonly text: string;
     readonly source: SourceRef;
+    /** What the file says was done about it: it is still said, and forbids no pass. */
+    readonly settled?: string;
 }
 
 /** Everything that was not checked, the entries that forbid a pass first. */
@@ -23,15 +25,17 @@ export function unchecked(
 ): Unchecked[] {
     return [
         ...model.notComputed.map(item => ({ text: `${item.what}: ${item.why}`, blocking: true, members: item.members, source: item.source })),
-        ...lackingOnce(lacking),
+        ...lackingOnce(lacking.filter(({ settled }) => settled === undefined)),
         ...requirements.filter(requirement => requirement.holds === undefined)
             .map(requirement => ({ text: `require ${requirement.text}`, blocking: true, source: requirement.source })),
+        ...lackingOnce(lacking.filter(({ settled }) => settled !== undefined)),
         ...beyond.map(text => ({ text, blocking: false }))
     ];
 }
 
 /** What lacks in several stages is said once. */
 function lackingOnce(lacking: readonly Lacking[]): Unchecked[] {
-    const said = new Map(lacking.map(({ subject, members, text, source }) => [`${subject}: ${text}`, { members, source }]));
-    return [...said].map(([text, { members, source }]) => ({ text, blocking: true, members, source }));
+    const said = new Map(lacking.map(one => [`${one.subject}: ${one.text}`, one]));
+    return [...said].map(([text, { members, source, settled }]) => settled === undefined ? { text, blocking: true, members, source }
+        : { text: `${text}; answered: ${settled}`, blocking: false, members, source });
 }

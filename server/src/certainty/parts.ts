@@ -46,8 +46,8 @@ function partOf(model: Model, group: readonly Thing[]): Part {
     const materials = model.materials.filter(({ name }) => words.has(name));
     const stages = model.stages.map((stage) => stageOf(stage, new Set([...names, ...loads.map(({ name }) => name)])));
     return {
-        model: { ...model, members, hangers, loads, walls, materials, stages, requirements: [], survey: undefined, access: undefined, inputs: [] },
-        content: [model.job, ...model.values, ...model.stages, ...members, ...hangers, ...loads, ...walls, ...materials]
+        model: { ...model, members, hangers, loads, walls, materials, stages, requirements: [], survey: undefined, inputs: [] },
+        content: [model.job, model.access, ...model.values, ...model.stages, ...members, ...hangers, ...loads, ...walls, ...materials]
     };
 }
 

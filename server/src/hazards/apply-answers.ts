@@ -11,7 +11,15 @@ export interface AnsweredHazards {
 /** An answered hazard stays, with its answer; one that would stop warns instead. Of several subjects each has to be answered. */
 export function applyAnswers(hazards: readonly Hazard[], answers: readonly Answer[]): AnsweredHazards {
     const answered = hazards.map(hazard => withAnswer(hazard, answers.filter(answer => fits(answer, hazard))));
-    return { hazards: answered, findings: answers.flatMap(answer => findingOf(answer, answered)) };
+    return { hazards: worstFirst(answered), findings: answers.flatMap(answer => findingOf(answer, answered)) };
+}
+
+const order = ['stop', 'warn', 'note'] as const;
+
+/** What is still open before what is answered. */
+function worstFirst(hazards: readonly Hazard[]): readonly Hazard[] {
+    const rank = ({ severity, answer }: Hazard): number => 2 * order.indexOf(severity) + (answer ? 1 : 0);
+    return [...hazards].sort((a, b) => rank(a) - rank(b));
 }
 
 function fits({ hazard: code, subject }: Answer, hazard: Hazard): boolean {

@@ -92,11 +92,7 @@ export const hazardRules: readonly HazardRule[] = [
     tighteningDriesOut, lossEdgeSharp, splicePlay, steelBareInFire, tanninOnSteel, dissimilarMetals, engineerMustSign
 ];
 
-const order = ['stop', 'warn', 'note'] as const;
-
-/** Every hazard, the worst first. */
+/** Every hazard, rule by rule; `applyAnswers` puts the worst first. */
 export function findHazards(context: HazardContext): Hazard[] {
-    return hazardRules
-        .flatMap(rule => rule.find(context).map(hazard => ({ code: rule.code, ...hazard })))
-        .sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));
+    return hazardRules.flatMap(rule => rule.find(context).map(hazard => ({ code: rule.code, ...hazard })));
 }

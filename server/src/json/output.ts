@@ -3,7 +3,7 @@
  * Units: kN, kNm, m along a member, mm of deflection, MPa; utilisation is demand over capacity.
  */
 import type { Amount, CheckResult, Hazard, LeafResult, MemberResult, Results, Verdict } from '../results.js';
-import type { Severity } from '../../../language/src/model.js';
+import type { EvidenceWord, Severity } from '../../../language/src/model.js';
 
 export const outputFormat = 1;
 
@@ -97,6 +97,8 @@ interface HazardOutput {
     readonly subject: string;
     readonly message: string;
     readonly line: number;
+    /** What the file says was done about it. */
+    readonly answer?: { readonly what: string; readonly evidence: EvidenceWord; readonly note?: string; readonly line: number };
 }
 
 export function toOutput(files: readonly Results[]): Output {
@@ -116,11 +118,14 @@ function fileOutput(results: Results): FileOutput {
         members: results.members.map(memberOutput),
         breakeven: [],
         loadtests: [],
-        hazards: results.hazards.map(({ code, severity, subject, message, source }) => (
-            { code, severity, subject, message, line: source.line }
-        )),
+        hazards: results.hazards.map(hazardOutput),
         unchecked: results.unchecked.map(item => item.text)
     };
+}
+
+function hazardOutput({ code, severity, subject, message, source, answer }: Hazard): HazardOutput {
+    const answered = answer && { what: answer.what, evidence: answer.evidence.word, note: answer.evidence.note, line: answer.source.line };
+    return { code, severity, subject, message, line: source.line, ...answered && { answer: answered } };
 }
 
 function checkOutput(check: CheckResult): CheckOutput {

@@ -1,5 +1,5 @@
 /** The JSON Schema (draft 2020-12) of what `padstone check --format json` prints; `padstone schema` publishes it. */
-import { durations } from '../../../language/src/model.js';
+import { durations, evidenceWords } from '../../../language/src/model.js';
 import { noCapacity, outputFormat } from './output.js';
 
 type Schema = Readonly<Record<string, unknown>>;
@@ -112,8 +112,14 @@ const hazard = object('A danger that the rules found.', {
     severity: choice('`stop` forbids a verdict of pass.', ['stop', 'warn', 'note']),
     subject: text('What it is about.'),
     message: text('What is dangerous, in words.'),
-    line: place('Line of its cause')
-});
+    line: place('Line of its cause'),
+    answer: object('What the file says was done about it: a `stop` that is answered is a `warn`.', {
+        what: text('In the words of the file.'),
+        evidence: choice('How that is known.', evidenceWords),
+        note: text('On the evidence.'),
+        line: place('Line of the answer')
+    }, ['note'])
+}, ['answer']);
 
 const file = object('One file of the command line.', {
     file: text('The name as it was given.'),

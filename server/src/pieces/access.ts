@@ -3,6 +3,7 @@ import type { Access, Given, Member, Model } from '../../../language/src/model.j
 import type { Lacking } from '../assemble/unchecked.js';
 import { plain, quotient, step } from '../checks/steps.js';
 import type { CheckResult, Step, Term } from '../results.js';
+import { against } from '../sheet/numbers.js';
 import { broughtIn } from './brought-in.js';
 import { piecesOf, type Piece } from './pieces.js';
 
@@ -12,6 +13,10 @@ export interface AccessRun { readonly checks: readonly CheckResult[]; readonly l
 /** The limits are the file's own: no clause stands behind them. */
 const clauses = { piece: 'access of this file: piece', carry: 'access of this file: carry' } as const;
 
+/**
+ * Where no stage says what is brought in, what is within the limits is a check; what is not may stand there already, which
+ * is then not known. An answer to the hazard of its weight or length settles that.
+ */
 export function accessChecks(model: Model): AccessRun {
     const { access } = model;
     if (!access?.piece && !access?.carry) {
@@ -23,7 +28,21 @@ export function accessChecks(model: Model): AccessRun {
         const stage = stages.get(member.name);
         return stage === undefined ? [] : [ofMember(member, stage, pieces.filter(piece => piece.member === member.name), access)];
     });
-    return { checks: runs.flatMap(({ checks }) => checks), lacking: runs.flatMap(({ lacking }) => lacking) };
+    const checks = runs.flatMap(run => run.checks);
+    const isKnown = (check: CheckResult): boolean => check.pass || model.stages.length > 0;
+    return {
+        checks: checks.filter(isKnown),
+        lacking: [...runs.flatMap(run => run.lacking), ...checks.filter(check => !isKnown(check)).map(check => unknownIn(model, check))]
+    };
+}
+
+function unknownIn({ answers }: Model, { subject, check, combination, demand, capacity, source }: CheckResult): Lacking {
+    const code = check === 'carry' ? 'piece-too-heavy' : 'piece-too-long';
+    const answer = answers.find(one => one.hazard === code && (one.subject === undefined || one.subject === subject));
+    return {
+        subject, members: [subject], source, ...answer && { settled: answer.what },
+        text: `${check}: ${combination} has ${against(demand, capacity)}, and no stage says whether it is brought in or stands there already`
+    };
 }
 
 function ofMember(member: Member, stage: string | null, pieces: readonly Piece[], { piece: longest, carry }: Access): AccessRun {

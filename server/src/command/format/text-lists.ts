@@ -1,5 +1,6 @@
 import type { Finding, Severity, SourceRef } from '../../../../language/src/model.js';
 import type { Hazard, Results } from '../../results.js';
+import { evidenceInWords } from '../../summary.js';
 import type { Page } from './page.js';
 import { plain } from './table.js';
 
@@ -9,9 +10,10 @@ const order: readonly Hazard['severity'][] = ['stop', 'warn', 'note'];
 export function hazardLines(results: Results, { colors }: Page): string {
     const paint = { stop: colors.red, warn: colors.yellow, note: colors.cyan };
     return order.flatMap(severity => results.hazards.filter(hazard => hazard.severity === severity))
-        .map(({ severity, subject, message, action, decider, source }) => [
+        .map(({ severity, subject, message, action, decider, source, answer }) => [
             `  ${paint[severity](severity.toUpperCase().padEnd(4))}  ${plain(`${subject}: ${message}`)}`,
-            `        ${plain(`${action} Decides: ${decider}. ${place(source)}`)}`
+            `        ${plain(`${action} Decides: ${decider}. ${place(source)}`)}`,
+            ...answer ? [`        ${colors.green('Answered:')} ${plain(`${answer.what} (${evidenceInWords(answer.evidence)}). ${place(answer.source)}`)}`] : []
         ].join('\n'))
         .join('\n');
 }
@@ -29,7 +31,9 @@ const severities: readonly Severity[] = ['error', 'warning', 'info'];
 
 /** `file:line:column: error: message [code]`, as editors and terminals link it; hazards have their own section. */
 export function findingLines(results: Results, page: Page): string {
-    return severities.flatMap(severity => results.findings.filter(finding => finding.severity === severity)).map(finding => findingLine(finding, page)).join('\n');
+    const told = new Set(results.hazards.map(({ code }) => code));
+    return severities.flatMap(severity => results.findings.filter(finding => finding.severity === severity && !told.has(finding.code)))
+        .map(finding => findingLine(finding, page)).join('\n');
 }
 
 export function findingLine({ severity, code, message, source }: Finding, { colors }: Page): string {

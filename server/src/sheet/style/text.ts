@@ -92,6 +92,8 @@ export const textStyle = `
 .padstone .hazards li.warn { border-left-style: dashed; border-left-color: var(--doubt); }
 .padstone .hazards .stop .severity { color: var(--bad); }
 .padstone .hazards .warn .severity { color: var(--doubt); }
+.padstone .hazards .answered { border-left: 4px solid var(--rule); }
+.padstone .hazards .answer { margin: 0.2em 0 0.2em 1em; }
 .padstone .errors li { color: var(--bad); }
 
 .padstone details { border-top: 1px solid var(--rule); padding: 0.35em 0; }
