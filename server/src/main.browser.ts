@@ -1,7 +1,7 @@
 /** The language server as a web worker. */
-import { EmptyFileSystem } from 'langium';
+import { EmptyFileSystemProvider } from 'langium';
 import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vscode-languageserver/browser';
 import { startServer } from './lsp/server.js';
 
 const worker = self as unknown as Worker;
-startServer(createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker)), EmptyFileSystem);
+startServer(createConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker)), new EmptyFileSystemProvider());

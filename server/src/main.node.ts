@@ -3,4 +3,4 @@ import { NodeFileSystem } from 'langium/node';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { startServer } from './lsp/server.js';
 
-startServer(createConnection(ProposedFeatures.all), NodeFileSystem);
+startServer(createConnection(ProposedFeatures.all), NodeFileSystem.fileSystemProvider());

@@ -39,3 +39,17 @@ export interface SheetParams {
 export interface Sheet {
     readonly html: string;
 }
+
+/** In the initialization options: the editor answers the two requests below, so that files which are not on the server's disk can be read. */
+export interface FileOffer {
+    readonly files?: boolean;
+}
+
+/** Request, server to client: the text of a file; null where there is none. */
+export const readFileRequest = 'padstone/readFile';
+/** Request, server to client: what is in a folder; empty where there is none. */
+export const readDirectoryRequest = 'padstone/readDirectory';
+export interface ReadParams {
+    readonly uri: string;
+}
+export type ReadDirectoryAnswer = readonly { readonly uri: string; readonly folder: boolean }[];

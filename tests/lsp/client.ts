@@ -6,7 +6,7 @@ import {
     createProtocolConnection, DidChangeTextDocumentNotification, DidCloseTextDocumentNotification, DidOpenTextDocumentNotification,
     ExitNotification, InitializedNotification, InitializeRequest, InlayHintRequest, PublishDiagnosticsNotification, RegistrationRequest, ShutdownRequest,
     StreamMessageReader, StreamMessageWriter,
-    type ClientCapabilities, type InitializeResult, type InlayHint, type MessageReader, type MessageWriter, type ProtocolConnection, type PublishDiagnosticsParams, type Registration, type TextDocumentContentChangeEvent
+    type ClientCapabilities, type InitializeParams, type InitializeResult, type InlayHint, type MessageReader, type MessageWriter, type ProtocolConnection, type PublishDiagnosticsParams, type Registration, type TextDocumentContentChangeEvent
 } from 'vscode-languageserver/node';
 import { resultsNotification, type ResultsNotice } from '../../server/src/protocol.js';
 
@@ -26,19 +26,19 @@ export class Client {
     }
 
     /** The server as a process of its own, over its standard input and output. */
-    static start(capabilities: ClientCapabilities = {}, program = bundle): Promise<Client> {
+    static start(capabilities: ClientCapabilities = {}, program = bundle, more: Partial<InitializeParams> = {}): Promise<Client> {
         if (!existsSync(program)) {
             throw new Error(`${program} is missing: run \`npm run build\` first`);
         }
         const server = spawn(process.execPath, [program, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
         const exit = new Promise<number | null>(resolve => server.once('exit', resolve));
-        return Client.connect(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin), exit, capabilities);
+        return Client.connect(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin), exit, capabilities, more);
     }
 
-    static async connect(reader: MessageReader, writer: MessageWriter, exit: Promise<number | null>, capabilities: ClientCapabilities = {}): Promise<Client> {
+    static async connect(reader: MessageReader, writer: MessageWriter, exit: Promise<number | null>, capabilities: ClientCapabilities = {}, more: Partial<InitializeParams> = {}): Promise<Client> {
         const connection = createProtocolConnection(reader, writer);
         connection.listen();
-        const initialized = await connection.sendRequest(InitializeRequest.type, { processId: process.pid, rootUri: null, capabilities });
+        const initialized = await connection.sendRequest(InitializeRequest.type, { processId: process.pid, rootUri: null, capabilities, ...more });
         const client = new Client(connection, exit, initialized);
         await connection.sendNotification(InitializedNotification.type, {});
         return client;

@@ -34,7 +34,6 @@ test('says who it is and what it can do', () => {
         serverInfo: { name: 'padstone', version: packageJson.version },
         capabilities: { textDocumentSync: { change: 2, openClose: true }, inlayHintProvider: expect.anything(), hoverProvider: true, codeActionProvider: { codeActionKinds: ['quickfix'] } }
     });
-    expect(client.initialized.capabilities.workspaceSymbolProvider).toBeUndefined();
 });
 
 describe('diagnostics', () => {

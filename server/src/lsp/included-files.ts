@@ -1,7 +1,8 @@
-import { EmptyFileSystemProvider, URI, UriUtils, type LangiumDocument, type TextDocument } from 'langium';
+import { URI, UriUtils, type LangiumDocument, type TextDocument } from 'langium';
 import type { LangiumSharedServices, TextDocuments } from 'langium/lsp';
 import { evaluate, type Evaluation } from '../../../language/src/index.js';
 import type { Source } from '../sheet-meta.js';
+import type { OfferedFiles } from './offered-files.js';
 
 /** Undefined where there is no such file. */
 type Parsed = LangiumDocument | undefined;
@@ -24,7 +25,7 @@ export class IncludedFiles {
     /** Counts what is told to have changed, for what is being read meanwhile. */
     private changes = 0;
 
-    constructor(private readonly services: () => LangiumSharedServices) { }
+    constructor(private readonly services: () => LangiumSharedServices, private readonly files: OfferedFiles) { }
 
     /** Evaluates a document; what it turns out to need is read, and it is evaluated again, until nothing is missing. */
     async evaluate(document: LangiumDocument, file: string): Promise<Evaluated> {
@@ -52,6 +53,24 @@ export class IncludedFiles {
             }
             await Promise.all(missing.map(uri => this.read(uri)));
         }
+    }
+
+    /** A file as it stands: in the editor where it is open there, else as it is saved; undefined where there is none. */
+    async document(uri: URI): Promise<LangiumDocument | undefined> {
+        const built = this.services().workspace.LangiumDocuments.getDocument(uri);
+        if (built && built.textDocument.version === this.editor.get(uri)?.version) {
+            return built;
+        }
+        const key = UriUtils.normalize(uri);
+        if (!this.isKnown(key)) {
+            await this.read(key);
+        }
+        const found = this.get(uri);
+        return found && 'parseResult' in found ? found : undefined;
+    }
+
+    openUris(): string[] {
+        return this.editor.keys().map(uri => UriUtils.normalize(uri));
     }
 
     /** Open documents that include this one. */
@@ -91,8 +110,8 @@ export class IncludedFiles {
         return this.canRead(uri) ? this.saved.get(key) : { refused: 'no files can be read here: open it in the editor too' };
     }
 
-    private canRead({ scheme }: URI): boolean {
-        return scheme === 'file' && !(this.services().workspace.FileSystemProvider instanceof EmptyFileSystemProvider);
+    private canRead(uri: URI): boolean {
+        return this.files.canRead(uri);
     }
 
     private get editor(): TextDocuments<TextDocument> {
@@ -120,7 +139,7 @@ export class IncludedFiles {
 
     private async textOf(uri: URI): Promise<string | undefined> {
         try {
-            return await this.services().workspace.FileSystemProvider.readFile(uri);
+            return await this.files.readFile(uri);
         } catch {
             // No such file, or none that may be read: the evaluation says so where it is included.
             return undefined;

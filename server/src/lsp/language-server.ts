@@ -13,7 +13,15 @@ export class PadstoneLanguageServer extends DefaultLanguageServer {
     protected override buildInitializeResult(params: InitializeParams): InitializeResult {
         const { capabilities } = super.buildInitializeResult(params);
         return {
-            capabilities: { ...capabilities, codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] } },
+            capabilities: {
+                ...capabilities,
+                codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] },
+                callHierarchyProvider: true,
+                selectionRangeProvider: true,
+                linkedEditingRangeProvider: true,
+                workspaceSymbolProvider: true,
+                workspace: { ...capabilities.workspace, workspaceFolders: { supported: true, changeNotifications: true } }
+            },
             serverInfo: { name: 'padstone', version }
         };
     }

@@ -4,13 +4,14 @@ import type { DidChangeWatchedFilesParams, FileSystemWatcher, TextDocumentChange
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { BuildScheduler } from './build-scheduler.js';
 import type { IncludedFiles } from './included-files.js';
+import type { WorkspaceFolders } from './workspace-folders.js';
 
 /** Only what is open in the editor is built: again when its text changes, and when a file that it includes does. */
 export class OpenDocumentsHandler extends DefaultDocumentUpdateHandler {
     /** Whether the editor tells what changes on the disk. */
     private watches = false;
 
-    constructor(services: LangiumSharedServices, private readonly scheduler: BuildScheduler, private readonly included: IncludedFiles) {
+    constructor(services: LangiumSharedServices, private readonly scheduler: BuildScheduler, private readonly included: IncludedFiles, private readonly folders: WorkspaceFolders) {
         super(services);
         services.lsp.LanguageServer.onInitialize(({ capabilities }) => {
             this.watches = capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
@@ -33,6 +34,7 @@ export class OpenDocumentsHandler extends DefaultDocumentUpdateHandler {
     }
 
     override didChangeWatchedFiles({ changes }: DidChangeWatchedFilesParams): void {
+        this.folders.filesChanged(changes);
         for (const { uri } of changes) {
             this.included.changed(uri);
             this.buildWhatIncludes(uri);

@@ -1,14 +1,15 @@
 /** The language server, the same in Node and in a web worker: its entry files bring the connection and the files. */
-import type { Module } from 'langium';
+import type { FileSystemProvider, Module } from 'langium';
 import { DocumentState } from 'langium';
 import {
-    addCodeActionHandler, addCompletionHandler, addConfigurationChangeHandler, addDocumentHighlightHandler, addDocumentSymbolHandler,
-    addDocumentUpdateHandler, addFindReferencesHandler, addFoldingRangeHandler, addFormattingHandler, addGotoDefinitionHandler, addHoverHandler,
-    addInlayHintHandler, addRenameHandler,
-    type DefaultSharedModuleContext, type LangiumServices, type LangiumSharedServices, type PartialLangiumServices, type PartialLangiumSharedServices
+    addCodeActionHandler, addCompletionHandler, addConfigurationChangeHandler, addDocumentHighlightHandler, addDocumentLinkHandler,
+    addDocumentSymbolHandler, addDocumentUpdateHandler, addFindReferencesHandler, addFoldingRangeHandler, addFormattingHandler, addGotoDefinitionHandler, addHoverHandler,
+    addInlayHintHandler, addRenameHandler, addSemanticTokenHandler,
+    type LangiumServices, type LangiumSharedServices, type PartialLangiumServices, type PartialLangiumSharedServices
 } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
 import { createPadstoneServices } from '../../../language/src/index.js';
+import type { FileOffer } from '../protocol.js';
 import { BuildScheduler } from './build-scheduler.js';
 import { ComputedDocuments } from './computed-documents.js';
 import { TextFormatter } from './formatting.js';
@@ -17,7 +18,12 @@ import { IncludedFiles } from './included-files.js';
 import { ResultHints } from './inlay-hints.js';
 import { PadstoneLanguageServer } from './language-server.js';
 import { LateCompletion } from './late-completion.js';
+import { addNameHandlers } from './names/handlers.js';
+import { Definitions, Highlights, References } from './names/navigation.js';
+import { Renaming } from './names/rename.js';
+import { WorkspaceNames } from './names/workspace-names.js';
 import { NoWorkspaceManager } from './no-workspace.js';
+import { OfferedFiles } from './offered-files.js';
 import { buildDocuments, OpenDocumentsHandler } from './open-documents.js';
 import { addPreviewHandlers } from './preview.js';
 import { publishResults } from './publish.js';
@@ -25,24 +31,41 @@ import { QuickFixes } from './quick-fixes.js';
 import { ResultsValidator } from './results-validator.js';
 import { SettledDocumentBuilder } from './settled-builder.js';
 import { SnapshotDocumentFactory } from './snapshot-factory.js';
+import { IncludeLinks } from './structure/document-links.js';
+import { Outline } from './structure/document-symbols.js';
+import { Folding } from './structure/folding.js';
+import { NameColours } from './structure/semantic-tokens.js';
+import { WorkspaceFolders } from './workspace-folders.js';
 
-type Files = Pick<DefaultSharedModuleContext, 'fileSystemProvider'>;
-
-export function startServer(connection: Connection, files: Files): void {
+export function startServer(connection: Connection, disk: FileSystemProvider): void {
+    const files = new OfferedFiles(disk, connection);
+    const folders = new WorkspaceFolders(files);
     const computed = new ComputedDocuments();
     const scheduler: BuildScheduler = new BuildScheduler(
         uris => buildDocuments(shared, uris),
         () => shared.workspace.WorkspaceLock.cancelWrite()
     );
-    const included: IncludedFiles = new IncludedFiles(() => shared);
-    const { shared } = createPadstoneServices({ connection, ...files }, languageModule(computed, included), sharedModule(scheduler, included));
+    const included: IncludedFiles = new IncludedFiles(() => shared, files);
+    const names = new WorkspaceNames(included, folders);
+    const { shared, padstone } = createPadstoneServices(
+        { connection, fileSystemProvider: () => disk }, languageModule(computed, included, names), sharedModule(scheduler, included, folders));
+    connection.onInitialize(params => {
+        files.offer(params.initializationOptions as FileOffer | undefined);
+        folders.initialize(params);
+        return shared.lsp.LanguageServer.initialize(params);
+    });
     publishResults(connection, shared, computed);
     addHandlers(connection, shared, computed);
+    addNameHandlers(connection, shared, padstone, names);
+    connection.onInitialized(params => {
+        shared.lsp.LanguageServer.initialized(params);
+        connection.workspace.onDidChangeWorkspaceFolders(change => folders.foldersChanged(change));
+    });
     connection.listen();
 }
 
 /** What the server knows about one document. */
-function languageModule(computed: ComputedDocuments, included: IncludedFiles): Module<LangiumServices, PartialLangiumServices> {
+function languageModule(computed: ComputedDocuments, included: IncludedFiles, names: WorkspaceNames): Module<LangiumServices, PartialLangiumServices> {
     return {
         validation: {
             DocumentValidator: services => new ResultsValidator(computed, services.shared.workspace.TextDocuments, included)
@@ -52,16 +75,24 @@ function languageModule(computed: ComputedDocuments, included: IncludedFiles): M
             HoverProvider: () => new ResultHovers(computed),
             CodeActionProvider: () => new QuickFixes(computed),
             Formatter: () => new TextFormatter(),
-            CompletionProvider: services => new LateCompletion(services)
+            CompletionProvider: services => new LateCompletion(services),
+            DefinitionProvider: () => new Definitions(names),
+            ReferencesProvider: () => new References(names),
+            DocumentHighlightProvider: () => new Highlights(names),
+            RenameProvider: services => new Renaming(names, services.Grammar),
+            DocumentLinkProvider: () => new IncludeLinks(names),
+            DocumentSymbolProvider: () => new Outline(),
+            FoldingRangeProvider: services => new Folding(services),
+            SemanticTokenProvider: services => new NameColours(services)
         }
     };
 }
 
 /** When documents are built, and from what. */
-function sharedModule(scheduler: BuildScheduler, included: IncludedFiles): Module<LangiumSharedServices, PartialLangiumSharedServices> {
+function sharedModule(scheduler: BuildScheduler, included: IncludedFiles, folders: WorkspaceFolders): Module<LangiumSharedServices, PartialLangiumSharedServices> {
     return {
         lsp: {
-            DocumentUpdateHandler: services => new OpenDocumentsHandler(services, scheduler, included),
+            DocumentUpdateHandler: services => new OpenDocumentsHandler(services, scheduler, included, folders),
             LanguageServer: services => new PadstoneLanguageServer(services),
             WorkspaceSymbolProvider: () => undefined
         },
@@ -89,7 +120,7 @@ function addHandlers(connection: Connection, shared: LangiumSharedServices, comp
     addRenameHandler(connection, shared, DocumentState.IndexedReferences);
     addFoldingRangeHandler(connection, shared);
     addFormattingHandler(connection, shared);
-    connection.onInitialize(params => shared.lsp.LanguageServer.initialize(params));
-    connection.onInitialized(params => shared.lsp.LanguageServer.initialized(params));
+    addDocumentLinkHandler(connection, shared);
+    addSemanticTokenHandler(connection, shared);
     shared.workspace.TextDocuments.listen(connection);
 }
