@@ -12,7 +12,7 @@ export function parseHtml(html: string): Parsed {
     return { errors, elements: elementsIn(document) };
 }
 
-function elementsIn(node: Tree.Node): Tree.Element[] {
+export function elementsIn(node: Tree.Node): Tree.Element[] {
     const children = 'childNodes' in node ? node.childNodes : [];
     return [...('tagName' in node ? [node] : []), ...children.flatMap(elementsIn)];
 }

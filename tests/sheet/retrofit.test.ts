@@ -54,7 +54,7 @@ describe('stages', () => {
     });
 
     it('show a check in full where it is worst, and what it is in the others', () => {
-        const blocks = sheet.elements.filter(element => attribute(element, 'id')?.startsWith('check-T2.bending'));
+        const blocks = sheet.elements.filter(element => element.tagName === 'details' && attribute(element, 'id')?.startsWith('check-T2.bending'));
         expect(blocks.map(block => attribute(block, 'id'))).toEqual(['check-T2.bending-found']);
         const block = textOf(blocks[0]!);
         expect(block).toContain('✗ FAILS stage found, EN 1995-1-1 6.1.6');

@@ -11,7 +11,7 @@ import { substitute } from '../../server/src/sheet/math/substitute.js';
 import { worstOfEach } from '../../server/src/summary.js';
 import { percentUp } from '../../server/src/sheet/numbers.js';
 import { meta as sheetMeta } from './fixture.js';
-import { attribute, byId, parseHtml, textOf } from './html.js';
+import { attribute, byId, elementsIn, parseHtml, textOf } from './html.js';
 
 const folder = join(dirname(fileURLToPath(import.meta.url)), '../../samples');
 const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(name => name.endsWith('.padstone') && !name.includes('details'));
@@ -47,4 +47,19 @@ describe.each(files)('%s', name => {
         }
         expect(renderPreview(results).html).not.toContain('<div class="formula"><code>');
     });
+
+    it('leads from every number in a formula to a line that says the same number, or to an input', () => {
+        const formulas = parsed.elements.filter(element => attribute(element, 'class') === 'formula');
+        const links = formulas.flatMap(formula => elementsIn(formula)).filter(({ tagName }) => tagName === 'a');
+        const terms = worstOfEach(results.checks).flatMap(({ steps }) => steps.flatMap(step => step.terms));
+        expect(links.length).toBeGreaterThanOrEqual(terms.length);
+        for (const link of links) {
+            const id = attribute(link, 'href')!.slice(1);
+            const target = textOf(byId(parsed, id));
+            expect([id, id.startsWith('input-') || digits(target).includes(digits(textOf(link)))]).toEqual([id, true]);
+        }
+    });
 });
+
+/** A line of the calculation has its number and its unit apart. */
+const digits = (text: string): string => text.replace(/[^0-9.∞⁰¹²³⁴⁵⁶⁷⁸⁹]/g, '');

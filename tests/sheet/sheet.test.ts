@@ -220,7 +220,7 @@ describe('the sheet alone', () => {
     it('leads from a number back to its input', () => {
         const parsed = sheet();
         const links = parsed.elements.filter(element => attribute(element, 'href') === '#input-oldPine.grade');
-        expect(links.map(textOf)).toEqual(['oldPine.grade']);
+        expect(links.map(textOf)).toEqual(['18 MPa', 'oldPine.grade']);
         expect(textOf(byId(parsed, 'input-oldPine.grade'))).toBe('oldPine.grade C18 line 12 judged');
     });
 

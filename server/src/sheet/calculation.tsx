@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Given, SourceRef } from '../../../language/src/model.js';
 import type { CheckResult, Results, Step, Term } from '../results.js';
-import { checkAnchor, inputAnchor } from './ids.js';
+import { checkAnchor, inputAnchor, stepAnchor, termAnchor } from './ids.js';
 import { Formula, Tex } from './math/mathml.js';
 import { substitute } from './math/substitute.js';
 import { parseTex, printTex, type Row } from './math/tex.js';
@@ -21,6 +21,13 @@ interface Props {
 export function Calculation({ check, ledger, children }: Props) {
     const lineOf = useLineOf();
     const { folded } = useContext(ViewContext);
+    const inputs = inputsOf(check.steps);
+    /** An earlier line, else the input itself where the inputs are listed, else the number's own line below. */
+    const originOf = (term: Term, line: number): string => {
+        const earlier = workedOutBefore(check.steps, term, line);
+        const input = folded ? undefined : inputAt(term.source, ledger);
+        return earlier !== undefined ? stepAnchor(check, earlier) : input ? inputAnchor(input.path) : termAnchor(check, inputs.findIndex(other => isSame(other, term)));
+    };
     return (
         <details class="calculation" id={checkAnchor(check)} open={!folded} data-line={lineOf(check.source)}>
             <summary>
@@ -30,24 +37,30 @@ export function Calculation({ check, ledger, children }: Props) {
                 {against(check.demand, check.capacity)}, at {station(check.at.value * 1000)}, governed by <b>{check.combination}</b>{check.duration && ` (${check.duration})`} <Line source={check.source} />
             </p>
             <div class="worked" tabIndex={0} role="group" aria-label={`Calculation of ${check.id}`}>
-                {check.steps.map(step => <StepLine step={step} />)}
-                <Where terms={inputsOf(check.steps)} ledger={ledger} />
+                {check.steps.map((step, i) => <StepLine step={step} id={stepAnchor(check, i)} hrefOf={term => `#${originOf(term, i)}`} />)}
+                <Where check={check} terms={inputs} ledger={ledger} />
             </div>
             {children}
         </details>
     );
 }
 
-function StepLine({ step }: { readonly step: Step }) {
+interface StepProps {
+    readonly step: Step;
+    readonly id: string;
+    readonly hrefOf: (term: Term) => string;
+}
+
+function StepLine({ step, id, hrefOf }: StepProps) {
     const formula = parseTex(step.formula);
-    const numbers = substitute(formula, step.terms);
+    const numbers = substitute(formula, step.terms, hrefOf);
     const result: Row = [isUtilisation(step) ? { kind: 'number', text: ratioUp(step.result.value) } : { kind: 'value', amount: step.result }];
     const rows = [formula, numbers, result].filter((row, i, all) => row.length > 0 && printed(row) !== printed(all[i - 1] ?? []));
     return (
-        <div class={[formula, numbers].some(isLong) ? 'step long' : 'step'}>
+        <div class={[formula, numbers].some(isLong) ? 'step long' : 'step'} id={id}>
             <div class="formula">
                 <Formula row={[...parseTex(step.symbol), { kind: 'operator', tex: '=' }, ...rows[0] ?? []]} />
-                {rows.slice(1).map(row => <Formula row={row} lead="{} = " />)}
+                {rows.slice(1).map(row => <Formula row={row} equals />)}
             </div>
             {(step.clause || step.note) && <p class="small">{[step.clause, step.note && proseToText(step.note)].filter(Boolean).join(' · ')}</p>}
         </div>
@@ -57,20 +70,37 @@ function StepLine({ step }: { readonly step: Step }) {
 /** Wider than the column of formulas: its reference then stands below it. */
 const isLong = (row: Row): boolean => printed(row).replace(/\\[a-zA-Z]+/g, 'x').length > 60;
 
-const printed = (row: Row): string => printTex(row, amount);
+const printed = (row: Row): string => printTex(row, given => amount(given));
 
 /** Terms that no earlier line has worked out, each once. */
 function inputsOf(steps: readonly Step[]): readonly Term[] {
-    const known = new Set(steps.map(step => step.symbol));
-    const inputs = steps.flatMap(step => step.terms).filter(term => !known.has(term.symbol) && (term.meaning || term.source));
-    return inputs.filter((term, i) => inputs.findIndex(other => other.symbol === term.symbol) === i);
+    const inputs = steps.flatMap((step, i) => step.terms.filter(term => workedOutBefore(steps, term, i) === undefined));
+    return inputs.filter((term, i) => inputs.findIndex(other => isSame(other, term)) === i);
 }
 
-function Where({ terms, ledger }: { readonly terms: readonly Term[]; readonly ledger: Results['ledger'] }) {
+/** A symbol may stand for the whole depth in one line and for what is left of it in another. */
+function isSame(one: Term, other: Term): boolean {
+    return one.symbol === other.symbol && one.amount.value === other.amount.value && one.amount.unit === other.amount.unit;
+}
+
+/** The number of the last line before this one whose result the term is. */
+function workedOutBefore(steps: readonly Step[], { symbol }: Term, line: number): number | undefined {
+    const found = steps.slice(0, line).findLastIndex(step => step.symbol === symbol);
+    return found < 0 ? undefined : found;
+}
+
+interface WhereProps {
+    readonly check: CheckResult;
+    readonly terms: readonly Term[];
+    readonly ledger: Results['ledger'];
+}
+
+/** Every number that the calculation starts from, each with where it comes from. */
+function Where({ check, terms, ledger }: WhereProps) {
     return terms.length === 0 ? null : (
         <dl class="where">
-            {terms.map(({ symbol, amount: given, meaning, source }) => (
-                <div>
+            {terms.map(({ symbol, amount: given, meaning, source }, i) => (
+                <div id={termAnchor(check, i)}>
                     <dt><Tex tex={symbol} /></dt>
                     <dd>{amount(given)}{meaning && <>, {meaning}</>}{source && <> <Origin source={source} ledger={ledger} /></>}</dd>
                 </div>
@@ -82,7 +112,10 @@ function Where({ terms, ledger }: { readonly terms: readonly Term[]; readonly le
 /** A link to the input in the ledger where it is one. */
 function Origin({ source, ledger }: { readonly source: SourceRef; readonly ledger: Results['ledger'] }) {
     const { folded } = useContext(ViewContext);
-    const input: Given<number | string> | undefined = ledger.find(given =>
-        given.source.file === source.file && given.source.start <= source.start && source.end <= given.source.end);
+    const input = inputAt(source, ledger);
     return input && !folded ? <a href={`#${inputAnchor(input.path)}`}>{input.path}</a> : <Line source={source} />;
+}
+
+function inputAt(source: SourceRef | undefined, ledger: Results['ledger']): Given<number | string> | undefined {
+    return source && ledger.find(given => given.source.file === source.file && given.source.start <= source.start && source.end <= given.source.end);
 }

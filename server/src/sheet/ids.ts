@@ -11,3 +11,6 @@ interface Named { readonly name: string }
 export const memberAnchor = ({ name }: Named): string => anchor('member', name);
 export const hangerAnchor = ({ name }: Named): string => anchor('hanger', name);
 export const inputAnchor = (path: string): string => anchor('input', path);
+/** A line of a check's calculation, and one of the numbers that it starts from, by their place. */
+export const stepAnchor = (check: CheckResult, step: number): string => `${checkAnchor(check)}-step-${step + 1}`;
+export const termAnchor = (check: CheckResult, term: number): string => `${checkAnchor(check)}-number-${term + 1}`;

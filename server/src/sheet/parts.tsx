@@ -5,10 +5,11 @@ import type { SourceRef } from '../../../language/src/model.js';
 import { clip } from './drawing/labels.js';
 import { marks, outcomeWords, type Outcome } from './outcome.js';
 
-/** How the whole is shown: the file that line numbers are of, and whether calculations start folded. */
+/** How the whole is shown: the file that line numbers are of, whether calculations start folded, formulas as text for what has no MathML. */
 export interface View {
     readonly file: string;
     readonly folded: boolean;
+    readonly plainMath?: boolean;
 }
 
 export const ViewContext = createContext<View>({ file: '', folded: false });

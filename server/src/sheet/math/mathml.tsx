@@ -1,18 +1,46 @@
+import { useContext } from 'preact/hooks';
 import temml from 'temml';
 import type { Amount } from '../../results.js';
-import { amountParts } from '../numbers.js';
+import { amount, amountParts } from '../numbers.js';
+import { ViewContext } from '../parts.js';
 import { texToText } from '../plain-math.js';
+import { PlainFormula } from './plain-formula.js';
 import { parseTex, printTex, type Row } from './tex.js';
 
 /** Characters of a formula that still fits the width of a sheet of paper: a longer one is set smaller there. */
 const longest = 85;
 
-/** A formula as MathML; as plain text where TeX is not understood. */
-export function Formula({ row, lead = '' }: { readonly row: Row; readonly lead?: string }) {
-    const tex = lead + uprightWords(printTex(row, valueToTex, ' \\, '));
+/** A formula as MathML, or as text where the view wants that or TeX is not understood; numbers link to where they come from. */
+export function Formula({ row, equals = false }: { readonly row: Row; readonly equals?: boolean }) {
+    const { plainMath } = useContext(ViewContext);
+    if (plainMath) {
+        return <PlainFormula row={row} equals={equals} />;
+    }
+    const hrefs: string[] = [];
+    const tex = (equals ? '{} = ' : '') + uprightWords(printTex(row, (value, href) => {
+        return href === undefined ? valueToTex(value) : linked(value, href, hrefs);
+    }, ' \\, '));
     const { mathml, long } = set(tex);
-    return mathml === undefined ? <code>{texToText(tex)}</code> : <span class={long ? 'math long' : 'math'} dangerouslySetInnerHTML={{ __html: mathml }} />;
+    return mathml === undefined ? <code>{texToText(tex)}</code>
+        : <span class={long ? 'math long' : 'math'} dangerouslySetInnerHTML={{ __html: withLinks(mathml, hrefs) }} />;
 }
+
+/** Around a number that links, so that the same formula is set once whatever it links to; no formula has these characters. */
+const open = '⟦';
+const close = '⟧';
+
+function linked(value: Amount, href: string, hrefs: string[]): string {
+    hrefs.push(href);
+    return text(open + amount(value) + close);
+}
+
+/** The element of text is the one place of MathML where HTML may stand. */
+function withLinks(mathml: string, hrefs: readonly string[]): string {
+    let next = 0;
+    return mathml.replaceAll(open, () => `<a href="${escapeAttribute(hrefs[next++] ?? '')}">`).replaceAll(close, '</a>');
+}
+
+const escapeAttribute = (value: string): string => value.replace(/&/g, '&amp;').replace(/"/g, '&quot;').replace(/</g, '&lt;');
 
 export function Tex({ tex }: { readonly tex: string }) {
     return <Formula row={parseTex(tex)} />;

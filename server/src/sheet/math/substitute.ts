@@ -5,19 +5,20 @@ import { isFactor, parseTex, printTex, type Atom, type Row } from './tex.js';
  * The formula with the terms' numbers for their symbols. A symbol is matched whole (`h` is not the `h` of
  * `h_{ef}`, nor that of `k_h`), the longest first; where two factors stood side by side a dot comes between
  * them, and a number with a unit is put in brackets under a power.
+ * @param hrefOf a link to where the number of a term comes from
  */
-export function substitute(formula: Row, terms: readonly Term[]): Row {
+export function substitute(formula: Row, terms: readonly Term[], hrefOf: (term: Term) => string | undefined = () => undefined): Row {
     const known = terms
-        .map(term => ({ symbol: parseTex(term.symbol), amount: term.amount }))
+        .map(term => ({ symbol: parseTex(term.symbol), amount: term.amount, href: hrefOf(term) }))
         .filter(({ symbol }) => symbol.length > 0)
         .sort((a, b) => b.symbol.length - a.symbol.length)
-        .map(({ symbol, amount }) => ({ length: symbol.length, key: printTex(symbol), amount }));
+        .map(({ symbol, amount, href }) => ({ length: symbol.length, key: printTex(symbol), amount, href }));
 
     function fill(row: Row): Row {
         const filled: Atom[] = [];
         for (let i = 0; i < row.length;) {
             const term = known.find(({ length, key }) => i + length <= row.length && printTex(row.slice(i, i + length)) === key);
-            filled.push(term ? value(term.amount) : within(row[i]!));
+            filled.push(term ? value(term.amount, term.href) : within(row[i]!));
             i += term?.length ?? 1;
         }
         return withDots(filled);
@@ -47,8 +48,8 @@ export function substitute(formula: Row, terms: readonly Term[]): Row {
     return fill(formula);
 }
 
-function value(amount: Amount): Atom {
-    const filled: Atom = { kind: 'value', amount };
+function value(amount: Amount, href: string | undefined): Atom {
+    const filled: Atom = { kind: 'value', amount, href };
     return amount.value < 0 ? { kind: 'group', items: [filled], open: '(', close: ')' } : filled;
 }
 

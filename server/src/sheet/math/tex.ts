@@ -19,8 +19,8 @@ export type Atom =
     | { readonly kind: 'root'; readonly of: Row; readonly degree?: Row }
     | { readonly kind: 'scripts'; readonly base: Atom; readonly sub?: Row; readonly sup?: Row }
     | { readonly kind: 'group'; readonly items: Row; readonly open: string; readonly close: string }
-    /** A number that stands for a symbol; only `substitute` makes it. */
-    | { readonly kind: 'value'; readonly amount: Amount };
+    /** A number that stands for a symbol, and a link to where it comes from; only `substitute` makes it. */
+    | { readonly kind: 'value'; readonly amount: Amount; readonly href?: string };
 
 const token = /\\[a-zA-Z]+|\\[^]|[0-9]+(?:\.[0-9]+)?|\s+|[^]/gu;
 const operators = new Set('+ - = / , ; : < > ) ] | ! & \\cdot \\times \\le \\leq \\ge \\geq \\ne \\neq \\approx \\pm \\to \\Rightarrow \\% \\{ \\} \\\\'.split(' '));
@@ -118,7 +118,7 @@ export function isFactor(atom: Atom): boolean {
  * As TeX again; also the form that symbols are compared in, since it is the same for `M_d` and `M_{d}`.
  * @param product stands between factors that are side by side
  */
-export function printTex(row: Row, printValue: (amount: Amount) => string = () => '', product = ' '): string {
+export function printTex(row: Row, printValue: (amount: Amount, href?: string) => string = () => '', product = ' '): string {
     const print = (items: Row): string =>
         items.map((item, i) => `${i === 0 ? '' : isFactor(item) && isFactor(items[i - 1]!) ? product : ' '}${one(item)}`).join('');
     const one = (atom: Atom): string => {
@@ -129,7 +129,7 @@ export function printTex(row: Row, printValue: (amount: Amount) => string = () =
             case 'root': return `\\sqrt${atom.degree ? `[${print(atom.degree)}]` : ''}{${print(atom.of)}}`;
             case 'scripts': return `${one(atom.base)}${atom.sub ? `_{${printTex(atom.sub, printValue)}}` : ''}${atom.sup ? `^{${print(atom.sup)}}` : ''}`;
             case 'group': return atom.open ? `\\left${atom.open} ${print(atom.items)} \\right${atom.close || '.'}` : `{${print(atom.items)}}`;
-            case 'value': return printValue(atom.amount);
+            case 'value': return printValue(atom.amount, atom.href);
             default: return atom.tex;
         }
     };

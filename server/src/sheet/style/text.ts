@@ -104,6 +104,8 @@ export const textStyle = `
 .padstone .worked { overflow-x: auto; overflow-y: hidden; }
 .padstone .step { margin: 0.7em 0 0.7em 1em; }
 .padstone .formula { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0.35em; padding: 2px 0; }
+.padstone .formula a { color: inherit; text-decoration: underline dotted 1px var(--link); text-underline-offset: 2px; }
+.padstone :target { background: var(--wash); outline: 2px solid var(--link); outline-offset: 2px; }
 .padstone .step > .small { margin: 0.1em 0 0; }
 @container (min-width: 44em) {
     .padstone .step:not(.long) { display: grid; grid-template-columns: minmax(0, 1fr) 17em; gap: 0 1.2em; align-items: center; }
