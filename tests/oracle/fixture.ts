@@ -1,4 +1,5 @@
 /** Members and loads in plain numbers (mm, N, MPa), for comparing the analysis with outside figures. */
+import type { KeptStates } from '../../server/src/analysis/solve-group.js';
 import type { Action, Duration, Face, Given, Job, Load, Loss, Member, Model, Notch, PliesSection, SourceRef, Support, SupportKind } from '../../language/src/model.js';
 import type { Actions, MemberActions } from '../../server/src/analysis/actions.js';
 import { analyse, type ElasticProperties } from '../../server/src/analysis/index.js';
@@ -136,13 +137,14 @@ export function elastic(E: number, over: Partial<ElasticProperties> = {}): Elast
 
 export const recommended = createParameters([]).parameters;
 
-export function solve(of: Model, properties: ElasticProperties, parameters = recommended): Actions {
-    return analyse(of, { member: () => properties, hanger: () => undefined }, parameters);
+/** With every state that was looked at, so that any combination can be compared; `worst` as the checks get them. */
+export function solve(of: Model, properties: ElasticProperties, parameters = recommended, states: KeptStates = 'every'): Actions {
+    return analyse(of, { member: () => properties, hanger: () => undefined }, parameters, states);
 }
 
 /** The only member's actions. */
-export function single(sketch: MemberSketch, loads: readonly LoadSketch[], properties: ElasticProperties, parameters = recommended): MemberActions {
-    const actions = solve(model([member(sketch)], loads), properties, parameters);
+export function single(sketch: MemberSketch, loads: readonly LoadSketch[], properties: ElasticProperties, parameters = recommended, states: KeptStates = 'every'): MemberActions {
+    const actions = solve(model([member(sketch)], loads), properties, parameters, states);
     const [only] = actions.members;
     if (!only) throw new Error(`no actions: ${actions.findings.map(({ message }) => message).join('; ')}`);
     return only;

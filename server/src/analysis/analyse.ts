@@ -7,10 +7,13 @@ import { draftOf, frameOf } from './frame.js';
 import { connectedGroups } from './groups.js';
 import { hangerProblems } from './join-problems.js';
 import type { Problem } from './problems.js';
-import { solveGroup, type GroupActions } from './solve-group.js';
+import { solveGroup, type GroupActions, type KeptStates } from './solve-group.js';
 
-/** Never throws on bad input: members that cannot be analysed are named in the findings and have no actions. */
-export function analyse(model: Model, properties: PropertiesOf, parameters: Parameters): Actions {
+/**
+ * Never throws on bad input: members that cannot be analysed are named in the findings and have no actions.
+ * @param states the states to keep at each station: those that may be the worst of a check, or every one that was looked at
+ */
+export function analyse(model: Model, properties: PropertiesOf, parameters: Parameters, states: KeptStates = 'worst'): Actions {
     const byName = new Map<string, Member>();
     for (const member of model.members) if (!byName.has(member.name)) byName.set(member.name, member);
     const loads = new Map<string, Load[]>();
@@ -33,7 +36,7 @@ export function analyse(model: Model, properties: PropertiesOf, parameters: Para
         if (problems.length > 0) return { ...none, findings: findingsOf(members, problems) };
         const pairs = hung.flatMap(({ hanger, elastic }) => (elastic ? [{ hanger, elastic }] : []));
         const { frame, problems: unsound } = frameOf(drafts.flatMap(({ body }) => (body ? [body] : [])), pairs, model.stages);
-        const solved = unsound.length === 0 ? solveGroup({ frame, stages: model.stages, equation: model.job.combinations }, parameters) : { ...none, problems: unsound };
+        const solved = unsound.length === 0 ? solveGroup({ frame, stages: model.stages, equation: model.job.combinations, states }, parameters) : { ...none, problems: unsound };
         return { ...solved, findings: findingsOf(members, solved.problems) };
     });
     return {

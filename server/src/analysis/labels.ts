@@ -1,7 +1,6 @@
 /** Names of combinations, e.g. `1.35 G + 1.5 storage (span 2) + 0.75 valley`. */
 import type { UnitCase } from './actions.js';
 import { isSet } from './durations.js';
-import { shortLeft, shortRight } from './spans.js';
 
 /** Loads that are absent are not named; permanent loads that share a factor are `G`. */
 export function labelOf(cases: readonly UnitCase[], factors: readonly number[]): string {
@@ -19,12 +18,10 @@ export function labelOf(cases: readonly UnitCase[], factors: readonly number[]):
     return terms.length > 0 ? terms.join(' + ') : 'no load';
 }
 
-/** ` (span 1, 3, right overhang)` where a load stands on some of its stretches only; short ends are passed over. */
+/** ` (span 1, 3, right overhang)` where a load stands on some of its stretches only. */
 function placesOf(present: readonly UnitCase[], all: readonly UnitCase[]): string {
-    const named = present.filter((unit) => !isShort(unit));
-    if (named.length > 0 && named.length === all.filter((unit) => !isShort(unit)).length) return '';
     if (present.length === all.length) return '';
-    const places = (named.length > 0 ? named : present).map(placeOf);
+    const places = present.map(placeOf);
     const words = places.map((place, i) => (places[i - 1]?.startsWith('span ') && place.startsWith('span ') ? place.slice('span '.length) : place));
     return ` (${words.join(', ')})`;
 }
@@ -32,10 +29,6 @@ function placesOf(present: readonly UnitCase[], all: readonly UnitCase[]): strin
 /** A case that is a stretch of its load is named `load (stretch)`. */
 function placeOf(unit: UnitCase): string {
     return unit.name.slice(unit.load.length + 2, -1);
-}
-
-function isShort(unit: UnitCase): boolean {
-    return [shortLeft, shortRight].includes(placeOf(unit));
 }
 
 function shown(factor: number): string {

@@ -1,5 +1,6 @@
 /** What loads put on the strands of a member: on its leaves by breadth, or on the one that is told. */
 import type { Load, Member } from '../../../language/src/model.js';
+import { isFree } from './durations.js';
 import type { LineLoad } from './element.js';
 import { placeIndex, type PieceMesh, type StrandMesh } from './mesh.js';
 import type { Stretch } from './spans.js';
@@ -11,13 +12,19 @@ export type Loading = Pick<Part, 'lines' | 'points'>;
 
 export const nothing: Loading = { lines: [], points: [] };
 
-/** The part of a load that lies on one stretch of its member. */
+/** The part of a load that lies on one stretch of its member; what a free one has on a short end goes straight into the support. */
 export function partOn(mesh: PieceMesh, load: Load, stretch: Stretch): Loading {
     const { member } = mesh.piece;
     if (load.line) {
-        const from = Math.max(load.line.from, stretch.from);
-        const to = Math.min(load.line.to, stretch.to);
-        return lineOn(mesh, from, to, lineLoadOf(load, member), load.leaf);
+        const line = lineLoadOf(load, member);
+        const within = (from: number, to: number) => [Math.max(load.line!.from, from), Math.min(load.line!.to, to)] as const;
+        const all = [
+            lineOn(mesh, ...within(stretch.from, stretch.to), line, load.leaf),
+            ...stretch.ends.map(({ from, to, support }) => isFree(load.action)
+                ? standing(mesh, placeIndex(mesh.places, support), within(from, to), line, load.leaf)
+                : lineOn(mesh, ...within(from, to), line, load.leaf))
+        ];
+        return { lines: all.flatMap(({ lines }) => lines), points: all.flatMap(({ points }) => points) };
     }
     if (!load.point || !holds(member, stretch, load.point.at)) return nothing;
     const { cos, sin } = direction(member);
@@ -27,20 +34,17 @@ export function partOn(mesh: PieceMesh, load: Load, stretch: Stretch): Loading {
 }
 
 /** A point where two stretches meet is the left one's. */
-function holds(member: Member, { from, to }: Stretch, at: number): boolean {
-    return (from <= 0 || at > from) && (to >= member.length.value || at <= to);
+function holds(member: Member, { from, to, ends }: Stretch, at: number): boolean {
+    const [start, end] = [Math.min(from, ...ends.map((one) => one.from)), Math.max(to, ...ends.map((one) => one.to))];
+    return (start <= 0 || at > start) && (end >= member.length.value || at <= end);
 }
 
 /** From place to place, the whole of it kept; one too short for that stands on its place. */
 export function lineOn(mesh: PieceMesh, from: number, to: number, { along, down }: LineLoad, leaf?: number): Loading {
     if (!(to > from)) return nothing;
-    const { places, piece: { member } } = mesh;
+    const { places } = mesh;
     const [first, last] = [placeIndex(places, from), placeIndex(places, to)];
-    if (first === last) {
-        const { cos, sin } = direction(member);
-        const length = to - from;
-        return pointOn(mesh, first, { right: (along * cos + down * sin) * length, up: (along * sin - down * cos) * length }, leaf);
-    }
+    if (first === last) return standing(mesh, first, [from, to], { along, down }, leaf);
     const spread = (to - from) / (places[last]! - places[first]!);
     const lines: Part['lines'][number][] = [];
     for (let i = first; i < last; i++) {
@@ -52,6 +56,14 @@ export function lineOn(mesh: PieceMesh, from: number, to: number, { along, down 
         }
     }
     return { lines, points: [] };
+}
+
+/** What lies from place to place, all of it on one place. */
+function standing(mesh: PieceMesh, place: number, [from, to]: readonly [number, number], { along, down }: LineLoad, leaf?: number): Loading {
+    if (!(to > from)) return nothing;
+    const { cos, sin } = direction(mesh.piece.member);
+    const length = to - from;
+    return pointOn(mesh, place, { right: (along * cos + down * sin) * length, up: (along * sin - down * cos) * length }, leaf);
 }
 
 /** On each leaf by its breadth; at a butt on both ends alike. */

@@ -1,7 +1,7 @@
 /** The actions of one member in one stage, from the solutions of its group. */
 import type { Job } from '../../../language/src/model.js';
 import type { Parameters } from '../catalog/parameters.js';
-import type { Diagrams, MemberActions, Range, Station } from './actions.js';
+import type { Diagrams, MemberActions, Range } from './actions.js';
 import { boltActions } from './bolt-actions.js';
 import { characteristicRules, combiner, creepRules, quasiPermanentRules, ultimateRules } from './combinations.js';
 import { deflectionsOf, greatestOf, type Deflections } from './deflections.js';
@@ -13,7 +13,7 @@ import type { Piece } from './piece.js';
 import { crossingActions, supportActions, type ReactionContext } from './reactions.js';
 import { deflectionSpansOf, spansOf, tolerance } from './spans.js';
 import type { StagePlan } from './stages.js';
-import { envelope, gridOf, jumpsOf, merge, peaksOf, stationsOf, steadyOf, withoutTwins } from './stations.js';
+import { gridOf, jumpsOf, merge, peaksOf, stationsOf, steadyOf, withoutTwins, type Along } from './stations.js';
 import { stiffnessRatio } from './stiffness-ratio.js';
 import { weightPerLength, type UnitCases } from './unit-cases.js';
 
@@ -27,6 +27,7 @@ export interface SolvedStage {
     readonly plan: StagePlan;
     readonly units: UnitCases;
     readonly equation: Job['combinations'];
+    readonly states: 'worst' | 'every';
     readonly parameters: Parameters;
     readonly instant: SolvedStiffness;
     /** Where creep shifts what is carried. */
@@ -41,7 +42,7 @@ function headsOf({ member, bearers }: Piece): number[] {
 
 export function memberActions(group: SolvedStage, index: number): MemberActions {
     const view = viewOf(group, index);
-    const { plan, units: { cases, parts }, equation, parameters, instant, final, ultimate } = view.stage;
+    const { plan, units: { cases, parts }, equation, states, parameters, instant, final, ultimate } = view.stage;
     const mesh = instant.mesh.pieces[index]!;
     const { piece, strands } = mesh;
     const { member, elastic } = piece;
@@ -62,8 +63,9 @@ export function memberActions(group: SolvedStage, index: number): MemberActions 
         return { effects: one, steady: steadyOf(one, cases), combine: combines[i]! };
     });
     // The plates of a flitch beam hand over at their bolts what changes between them.
-    const whole = stationsOf(strands[0]!, loaded(sumOf), rules, member.section.shape === 'flitch');
-    const leaves = strands.length > 1 ? strands.map((strand, i) => stationsOf(strand, loaded((ofStrands) => ofStrands[i]!), rules)) : [];
+    const own = { cases, ids: view.ids };
+    const whole = stationsOf(strands[0]!, loaded(sumOf), own, rules, strands.length > 1 ? 'none' : member.section.shape === 'flitch' ? 'followed' : states);
+    const leaves = strands.length > 1 ? strands.map((strand, i) => stationsOf(strand, loaded((ofStrands) => ofStrands[i]!), own, rules, states)) : [];
 
     const context: ReactionContext = {
         mesh: instant.mesh, cases, parts, rules, parameters,
@@ -95,34 +97,28 @@ export function memberActions(group: SolvedStage, index: number): MemberActions 
         total: total.worst,
         weight: weightPerLength(piece) * member.length.value,
         ...(leaves.length === 0 ? {} : {
-            leaves: leaves.map((stations, i) => {
-                const diagrams = diagramsOf(stations, sags[i]!.instant, sags[i]!.final);
+            leaves: leaves.map((along, i) => {
+                const diagrams = diagramsOf(along, sags[i]!.instant, sags[i]!.final);
                 return { leaf: i + 1, pieces: runsOf(piece, i), diagrams, moment: rangeOf(diagrams.M), shear: rangeOf(diagrams.V) };
             }),
-            bolts: boltActions(context, index),
+            bolts: boltActions({ ...context, ids: view.ids }, index),
             ...optional('stiffnessRatio', stiffnessRatio(piece))
         })
     };
 }
 
 /** Of leaves one after the other, where it is of leaves. */
-function segmentsAndStations({ strands }: Piece, whole: readonly Station[], leaves: readonly (readonly Station[])[]): Pick<MemberActions, 'segments' | 'stations'> {
-    if (leaves.length === 0) return { segments: strands[0]!.segments, stations: whole };
+function segmentsAndStations({ strands }: Piece, whole: Along, leaves: readonly Along[]): Pick<MemberActions, 'segments' | 'stations'> {
+    if (leaves.length === 0) return { segments: strands[0]!.segments, stations: whole.stations };
     const before = strands.map((_, i) => strands.slice(0, i).reduce((sum, { segments }) => sum + segments.length, 0));
     return {
         segments: strands.flatMap(({ segments }) => segments),
-        stations: leaves.flatMap((stations, i) => stations.map((station) => ({ ...station, segment: station.segment + before[i]! })))
+        stations: leaves.flatMap(({ stations }, i) => stations.map((station) => ({ ...station, segment: station.segment + before[i]! })))
     };
 }
 
-function diagramsOf(stations: readonly Station[], instant: Deflections, final: Deflections): Diagrams {
-    return {
-        N: envelope(stations, ({ N }) => N),
-        V: envelope(stations, ({ V }) => V),
-        M: envelope(stations, ({ M }) => M),
-        instant: instant.envelope,
-        final: final.envelope
-    };
+function diagramsOf({ envelopes }: Along, instant: Deflections, final: Deflections): Diagrams {
+    return { ...envelopes, instant: instant.envelope, final: final.envelope };
 }
 
 /** Of a leaf, between its ends and butts. */

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Rule } from './combinations.js';
-import { combined, corners, extremes, placementKey } from './placement.js';
+import { addCorners, combined, extremes, placementKey, placementsFor, rowOf } from './placement.js';
 
 const effect = fc.oneof(fc.constant(0), fc.integer({ min: -50, max: 50 }));
 const rules = fc.record({
@@ -13,6 +13,12 @@ function setUp(effects: readonly (readonly [number, number, number])[]) {
     const factors = Float64Array.from(effects, ([factor]) => factor);
     const rule: Rule = { kind: 'ultimate', permanent: 1.35, variable: Int32Array.from(effects, (_, i) => i), factors };
     return { rule, xs: Float64Array.from(effects, ([, x]) => x), ys: Float64Array.from(effects, ([, , y]) => y) };
+}
+
+function corners(rule: Rule, xs: Float64Array, ys: Float64Array): Uint8Array[] {
+    const placements = placementsFor(rule);
+    addCorners(placements, rule, xs, ys, 0);
+    return Array.from({ length: placements.count }, (_, i) => rowOf(placements, i));
 }
 
 function patterns(n: number): Uint8Array[] {
@@ -34,7 +40,7 @@ test('in any direction of two effects a corner lies as far out as any pattern', 
         const { rule, xs, ys } = setUp(effects);
         const reach = (present: Uint8Array): number =>
             Math.cos(direction) * combined(rule, present, 0, xs, 0) + Math.sin(direction) * combined(rule, present, 0, ys, 0);
-        const found = Math.max(...corners(rule, xs, ys, 0).map(reach));
+        const found = Math.max(...corners(rule, xs, ys).map(reach));
         expect(found).toBeCloseTo(Math.max(...patterns(effects.length).map(reach)), 6);
     }));
 });
@@ -42,7 +48,7 @@ test('in any direction of two effects a corner lies as far out as any pattern', 
 test('there are no more corners than twice the loads', () => {
     fc.assert(fc.property(rules, ({ effects }) => {
         const { rule, xs, ys } = setUp(effects);
-        const found = corners(rule, xs, ys, 0);
+        const found = corners(rule, xs, ys);
         expect(found.length).toBeLessThanOrEqual(Math.max(1, 2 * effects.length));
         expect(new Set(found.map(placementKey)).size).toBe(found.length);
     }));

@@ -25,45 +25,91 @@ export function extremes(rule: Rule, values: Float64Array, offset: number, room 
     return room;
 }
 
-/**
- * Every corner of the polygon that all patterns fill in the plane of two effects, so that any check that is convex in
- * both (a sum of stresses, of their squares) has its worst among them. The polygon is a zonogon: from its lowest
- * corner the cases join, or leave, in the order of their direction; the other side mirrors it.
- */
-export function corners(rule: Rule, xs: Float64Array, ys: Float64Array, offset: number): Uint8Array[] {
-    const { variable, factors } = rule;
-    const lowest = new Uint8Array(variable.length);
-    const steps: { readonly i: number; readonly x: number; readonly y: number }[] = [];
-    for (let i = 0; i < variable.length; i++) {
-        const x = factors[i]! * xs[offset + variable[i]!]!;
-        const y = factors[i]! * ys[offset + variable[i]!]!;
-        if (x === 0 && y === 0) continue;
-        const down = y < 0 || (y === 0 && x < 0);
-        if (down) lowest[i] = 1;
-        steps.push(down ? { i, x: -x, y: -y } : { i, x, y });
-    }
-    steps.sort((a, b) => b.x * a.y - a.x * b.y);
-    const found = [lowest];
-    steps.forEach((step, n) => {
-        const before = steps[n - 1];
-        const along = before && Math.abs(before.x * step.y - step.x * before.y) <= 1e-9 * Math.hypot(before.x, before.y) * Math.hypot(step.x, step.y);
-        const corner = along ? found.at(-1)! : found.at(-1)!.slice();
-        corner[step.i] = 1 - corner[step.i]!;
-        if (!along) found.push(corner);
-    });
-    const mirrored = found.slice(1, -1).map((corner) => {
-        const other = corner.slice();
-        for (const { i } of steps) other[i] = 1 - other[i]!;
-        return other;
-    });
-    return [...found, ...mirrored];
+/** One placement a row, `size` cases each. */
+export interface Placements {
+    readonly size: number;
+    rows: Uint8Array;
+    count: number;
 }
 
-/** The effect of a rule with its loads so placed; `steady` is what is always there, its factors applied. */
-export function combined(rule: Rule, present: Uint8Array, steady: number, values: Float64Array, offset: number): number {
+export function placementsFor({ variable }: Rule): Placements {
+    return { size: variable.length, rows: new Uint8Array(8 * variable.length), count: 0 };
+}
+
+/** Room for one row more; gives where it starts. */
+function addRow(placements: Placements): number {
+    const { size, count } = placements;
+    if ((count + 1) * size > placements.rows.length) {
+        const wider = new Uint8Array(2 * placements.rows.length);
+        wider.set(placements.rows);
+        placements.rows = wider;
+    }
+    placements.count += 1;
+    return count * size;
+}
+
+export function rowOf({ size, rows }: Placements, index: number): Uint8Array {
+    return rows.slice(index * size, (index + 1) * size);
+}
+
+/** Adds the placements that make one effect greatest and least. */
+export function addExtremes(placements: Placements, { variable, factors }: Rule, values: Float64Array, offset: number): void {
+    const [most, least] = [addRow(placements), addRow(placements)];
+    const { rows, size } = placements;
+    for (let i = 0; i < size; i++) {
+        const helps = factors[i]! * values[offset + variable[i]!]! >= 0 ? 1 : 0;
+        rows[most + i] = helps;
+        rows[least + i] = 1 - helps;
+    }
+}
+
+/**
+ * Adds every corner of the polygon that all patterns fill in the plane of two effects, so that any check that is convex
+ * in both (a sum of stresses, of their squares) has its worst among them. The polygon is a zonogon: from its lowest
+ * corner the cases join, or leave, in the order of their direction; the other side mirrors it.
+ */
+export function addCorners(placements: Placements, { variable, factors }: Rule, xs: Float64Array, ys: Float64Array, offset: number): void {
+    const { size } = placements;
+    const first = placements.count;
+    const lowest = addRow(placements);
+    const order: number[] = [];
+    const [across, up] = [new Float64Array(size), new Float64Array(size)];
+    for (let i = 0; i < size; i++) {
+        const x = factors[i]! * xs[offset + variable[i]!]!;
+        const y = factors[i]! * ys[offset + variable[i]!]!;
+        const down = y < 0 || (y === 0 && x < 0);
+        placements.rows[lowest + i] = down ? 1 : 0;
+        if (x === 0 && y === 0) continue;
+        [across[i], up[i]] = down ? [-x, -y] : [x, y];
+        let at = order.length;
+        while (at > 0 && across[order[at - 1]!]! * up[i]! - across[i]! * up[order[at - 1]!]! < 0) at -= 1;
+        order.splice(at, 0, i);
+    }
+    let corner = lowest;
+    order.forEach((i, n) => {
+        const before = order[n - 1];
+        const along = before !== undefined && Math.abs(across[before]! * up[i]! - across[i]! * up[before]!)
+            <= 1e-9 * Math.hypot(across[before]!, up[before]!) * Math.hypot(across[i]!, up[i]!);
+        if (!along) {
+            const next = addRow(placements);
+            placements.rows.copyWithin(next, corner, corner + size);
+            corner = next;
+        }
+        placements.rows[corner + i]! ^= 1;
+    });
+    const last = placements.count - 1;
+    for (let mirrored = first + 1; mirrored < last; mirrored++) {
+        const other = addRow(placements);
+        placements.rows.copyWithin(other, mirrored * size, (mirrored + 1) * size);
+        for (const i of order) placements.rows[other + i]! ^= 1;
+    }
+}
+
+/** The effect of a rule with its loads so placed, by the row that starts there; `steady` is what is always there, its factors applied. */
+export function combined(rule: Rule, present: Uint8Array, steady: number, values: Float64Array, offset: number, row = 0): number {
     const { variable, factors } = rule;
     let sum = steady;
-    for (let i = 0; i < variable.length; i++) if (present[i]) sum += factors[i]! * values[offset + variable[i]!]!;
+    for (let i = 0; i < variable.length; i++) if (present[row + i]) sum += factors[i]! * values[offset + variable[i]!]!;
     return sum;
 }
 

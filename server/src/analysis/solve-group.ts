@@ -16,10 +16,13 @@ import type { StiffnessSet } from './stiffness-sets.js';
 import { kitOf, structureOf, type Kit } from './structure.js';
 import { unitCases } from './unit-cases.js';
 
+export type KeptStates = 'worst' | 'every';
+
 export interface Group {
     readonly frame: Frame;
     readonly stages: Model['stages'];
     readonly equation: Job['combinations'];
+    readonly states: KeptStates;
 }
 
 export interface GroupActions {
@@ -31,7 +34,7 @@ export interface GroupActions {
     readonly problems: readonly Problem[];
 }
 
-export function solveGroup({ frame, stages, equation }: Group, parameters: Parameters): GroupActions {
+export function solveGroup({ frame, stages, equation, states }: Group, parameters: Parameters): GroupActions {
     const mesh = meshOf(frame, 'instant');
     if (mesh.circles.length > 0) return unsolved(circleProblems(mesh));
     const kit = kitOf(mesh);
@@ -55,7 +58,7 @@ export function solveGroup({ frame, stages, equation }: Group, parameters: Param
         const instant = at('instant')!;
         const final = at('final');
         return {
-            plan, units, equation, parameters, instant, final,
+            plan, units, equation, states, parameters, instant, final,
             ultimate: [
                 { solved: at('ultimate') ?? instant, crept: false },
                 ...(final ? [{ solved: at('ultimate final') ?? final, crept: true }] : [])

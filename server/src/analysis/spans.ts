@@ -46,7 +46,7 @@ function placesOf(member: Member, supports: readonly Support[], heads: readonly 
 
 /**
  * An end that runs past the middle of its support by no more than the depth or the bearing is no overhang: its
- * deflection is not looked at. Common practice, no source. (It is loaded by itself all the same.)
+ * deflection is not looked at. Common practice, no source.
  */
 function shortEnd(member: Member, at: number): number {
     const bearings = member.supports.filter((support) => support.at.value === at).map((support) => support.bearing?.value ?? 0);
@@ -59,24 +59,37 @@ export function rootOf(member: Member, { from, to }: Span): number {
 }
 
 /** A stretch of a member that a part of a free load may be absent from. */
-export interface Stretch { readonly from: number; readonly to: number; readonly name: string }
+export interface Stretch {
+    readonly from: number;
+    readonly to: number;
+    readonly name: string;
+    /** Short ends beside it, each with the place of its support. */
+    readonly ends: readonly { readonly from: number; readonly to: number; readonly support: number }[];
+}
 
-/** The whole of a member, from support to support; a post is one, for what it carries runs down it. */
+/**
+ * The whole of a member, from support to support; a post is one, for what it carries runs down it. An end of up to a
+ * thirty-second of the longest span goes with the span beside it: a load on it moves a support's force by less than 1/1000.
+ */
 export function stretchesOf(member: Member): Stretch[] {
     const length = member.length.value;
     const inner = placesOf(member, member.supports, []).filter((x) => x > tolerance(member) && x < length - tolerance(member));
-    if (member.kind === 'post' || inner.length === 0) return [{ from: 0, to: length, name: 'span 1' }];
-    const ends = [0, ...inner, length];
+    const [first, last] = [inner[0], inner.at(-1)];
+    if (member.kind === 'post' || first === undefined || last === undefined) return [{ from: 0, to: length, name: 'span 1', ends: [] }];
     const supported = (x: number): boolean => member.supports.some((support) => Math.abs(support.at.value - x) <= tolerance(member));
-    const firstIsSpan = supported(0);
-    return ends.slice(1).map((to, i) => {
-        const from = ends[i]!;
-        if (i === 0 && !firstIsSpan) return { from, to, name: to > shortEnd(member, to) ? 'left overhang' : shortLeft };
-        if (i === ends.length - 2 && !supported(length)) return { from, to, name: to - from > shortEnd(member, from) ? 'right overhang' : shortRight };
-        return { from, to, name: `span ${i + (firstIsSpan ? 1 : 0)}` };
-    });
+    const pastFirst = !supported(0);
+    const pastLast = !supported(length);
+    const places = [...(pastFirst ? [] : [0]), ...inner, ...(pastLast ? [] : [length])];
+    const spans = places.slice(1).map((to, i): Stretch => ({ from: places[i]!, to, name: `span ${i + 1}`, ends: [] }));
+    const ends = [
+        ...(pastFirst ? [{ from: 0, to: first, support: first, name: 'left overhang' }] : []),
+        ...(pastLast ? [{ from: last, to: length, support: last, name: 'right overhang' }] : [])
+    ];
+    const longest = Math.max(0, ...spans.map((span) => span.to - span.from));
+    const isShort = ({ from, to, support }: typeof ends[number]): boolean => spans.length > 0 && to - from <= Math.min(shortEnd(member, support), longest / 32);
+    const overhangs = ends.filter((end) => !isShort(end)).map(({ from, to, name }): Stretch => ({ from, to, name, ends: [] }));
+    return [...overhangs, ...spans.map((span) => ({
+        ...span,
+        ends: ends.filter((end) => isShort(end) && (end.support === (end.from === 0 ? span.from : span.to))).map(({ from, to, support }) => ({ from, to, support }))
+    }))].sort((a, b) => a.from - b.from);
 }
-
-/** Names of stretches too short to be worth naming in a combination. */
-export const shortLeft = 'left end';
-export const shortRight = 'right end';

@@ -1,10 +1,11 @@
 /** Stations of a member and the candidate states there. */
-import type { ActionState, Combination, DiagramPoint, Station, UnitCase } from './actions.js';
+import type { ActionState, Combination, DiagramPoint, Range, Station, UnitCase } from './actions.js';
 import type { Combine, Rule } from './combinations.js';
+import { addCandidate, appendCandidate, noCandidates, type Candidates } from './candidates.js';
 import type { Effects, Place } from './effects.js';
-import { isSet } from './durations.js';
+import { isSet, shortness } from './durations.js';
 import { placeIndex, type PieceMesh, type StrandMesh } from './mesh.js';
-import { combined, corners, extremes, placementKey, roomFor } from './placement.js';
+import { addCorners, addExtremes, combined, extremes, placementsFor, roomFor, rowOf, type Placements } from './placement.js';
 
 /** Parts an element is looked at in: even, so that its middle is a station; fewer of short ones, as between bolts. Peaks are found beside. */
 function partsOf(share: number, bolted: boolean): number {
@@ -44,8 +45,8 @@ export function peaksOf(effects: Effects, steady: Steady, rules: readonly Rule[]
         const search = (s: number, present: Uint8Array): void => {
             const [a, b] = [places[s], places[s + 1]];
             if (!a || !b || a.element !== b.element) return;
-            const left = combined(rule, present, steady('V', rule, s), V, s * cases);
-            const right = combined(rule, present, steady('V', rule, s + 1), V, (s + 1) * cases);
+            const left = combined(rule, present, steadyAt(steady, 'V', rule, s), V, s * cases);
+            const right = combined(rule, present, steadyAt(steady, 'V', rule, s + 1), V, (s + 1) * cases);
             if (left * right >= 0) return;
             const into = a.into + ((b.into - a.into) * left) / (left - right);
             peaks.push({ element: a.element, into, x: a.x - a.into + into });
@@ -76,18 +77,28 @@ export function merge(grid: readonly Place[], peaks: readonly Place[], gap: numb
     return kept;
 }
 
-/** What is always there at a place by a rule: permanent loads by its factor, tightening and lift by 1. */
-export type Steady = (of: 'N' | 'V' | 'M', rule: Rule, s: number) => number;
+/** What is always there at a place: permanent loads, by a rule's factor, and tightening and lift, by 1. */
+export interface Steady { readonly loads: Forces; readonly set: Forces }
 
-export function steadyOf(effects: Effects, cases: readonly UnitCase[]): Steady {
-    const sums = (ids: readonly number[]) => {
-        const sum = (values: Float64Array): Float64Array => Float64Array.from(effects.places, (_, s) =>
-            ids.reduce((total, id) => total + values[s * effects.cases + id]!, 0));
+interface Forces { readonly N: Float64Array; readonly V: Float64Array; readonly M: Float64Array }
+
+export function steadyOf({ cases: count, places, ...effects }: Effects, cases: readonly UnitCase[]): Steady {
+    const sums = (ids: readonly number[]): Forces => {
+        const sum = (values: Float64Array): Float64Array => {
+            const total = new Float64Array(places.length);
+            for (const id of ids) for (let s = 0; s < total.length; s++) total[s]! += values[s * count + id]!;
+            return total;
+        };
         return { N: sum(effects.N), V: sum(effects.V), M: sum(effects.M) };
     };
-    const loads = sums(cases.flatMap((unit) => (unit.permanent && !isSet(unit) ? [unit.id] : [])));
-    const set = sums(cases.flatMap((unit) => (isSet(unit) ? [unit.id] : [])));
-    return (of, rule, s) => rule.permanent * loads[of][s]! + set[of][s]!;
+    return {
+        loads: sums(cases.flatMap((unit) => (unit.permanent && !isSet(unit) ? [unit.id] : []))),
+        set: sums(cases.flatMap((unit) => (isSet(unit) ? [unit.id] : [])))
+    };
+}
+
+function steadyAt({ loads, set }: Steady, of: keyof Forces, { permanent }: Rule, s: number): number {
+    return permanent * loads[of][s]! + set[of][s]!;
 }
 
 /** Effects of one stiffness with how they combine. */
@@ -97,81 +108,139 @@ export interface Loaded {
     readonly combine: Combine;
 }
 
+/** Rules that are placed alike, on one stiffness. */
+interface Source {
+    readonly loaded: Loaded;
+    readonly rules: readonly Rule[];
+    /** Number of the first rule among those of all sources. */
+    readonly number: number;
+    readonly placements: Placements;
+    /** Of each variable case. */
+    readonly shortness: Uint8Array;
+    readonly axial: boolean;
+}
+
+export interface Envelopes { readonly N: readonly DiagramPoint[]; readonly V: readonly DiagramPoint[]; readonly M: readonly DiagramPoint[] }
+
+export interface Along { readonly stations: readonly Station[]; readonly envelopes: Envelopes }
+
 /**
- * At each place, for each rule and stiffness: the states of greatest and least V, and all corners of what N and M can be
- * together (the greatest and least of both are among them). `complete`: and those of every other place too, so that one
- * combination can be followed along the member.
+ * `worst` keeps the states that may be the worst of a check, `every` all that were looked at, `followed` keeps what is that anywhere everywhere, so that
+ * one combination can be followed along the member; `none` has the envelopes alone.
  */
-export function stationsOf({ strand, elements }: StrandMesh, loaded: readonly Loaded[], rules: readonly Rule[], complete = false): Station[] {
+export type Keep = 'worst' | 'every' | 'followed' | 'none';
+
+/** The cases of a member, and which of its group's they are. */
+export interface OwnCases { readonly cases: readonly UnitCase[]; readonly ids: readonly number[] }
+
+/**
+ * At each place, for each rule and stiffness, are looked at: the states of greatest and least V, and all corners of what
+ * N and M can be together (the greatest and least of both are among them).
+ */
+export function stationsOf({ strand, elements }: StrandMesh, loaded: readonly Loaded[], own: OwnCases, rules: readonly Rule[], keep: Keep): Along {
+    const sources = sourcesOf(loaded, own.cases, rules);
+    const envelopes = { N: [] as DiagramPoint[], V: [] as DiagramPoint[], M: [] as DiagramPoint[] };
+    const found = noCandidates();
+    const leaf = strand.leaf === undefined ? {} : { leaf: strand.leaf };
+    const from = new Map<Combination, Loaded>();
+    const stations: Station[] = [];
+    loaded[0]!.effects.places.forEach(({ element, x }, s) => {
+        const { segment } = elements[element]!;
+        // The moment of an axial force off the middle of what is left may help one stress: nothing is let go there.
+        const eccentric = strand.segments[segment]!.weakened;
+        const ranges = lookAt(sources, s, found, keep === 'none' ? undefined : (axial) => (keep === 'every' || (axial && eccentric) ? appendCandidate : addCandidate));
+        for (const of of ['N', 'V', 'M'] as const) envelopes[of].push({ x, ...ranges[of] });
+        if (keep !== 'none') stations.push({ x, segment, states: statesOf(sources, found, from), ...leaf });
+    });
+    return { stations: keep === 'followed' ? followed(stations, from, own.ids) : stations, envelopes };
+}
+
+function sourcesOf(loaded: readonly Loaded[], cases: readonly UnitCase[], rules: readonly Rule[]): Source[] {
     const alike = new Map<Float64Array, Rule[]>();
-    for (const rule of rules) alike.set(rule.factors, [...alike.get(rule.factors) ?? [], rule]);
-    const known = loaded.flatMap((one) => [...alike.values()].map((group) => ({
-        ...one, group, first: group[0]!, axial: one.effects.N.some((value) => value !== 0),
-        placed: placements((present) => group.map((rule) => one.combine(rule, present))), shear: roomFor(group[0]!), bending: roomFor(group[0]!)
-    })));
-    const placedAt = loaded[0]!.effects.places.map((_, s) => known.map(({ effects: { N, V, M, cases }, first, axial, placed, shear, bending }) => {
-        const offset = s * cases;
-        extremes(first, V, offset, shear);
-        extremes(first, M, offset, bending);
-        const bent = axial ? corners(first, N, M, offset) : [bending.most, bending.least];
-        return [...new Set([...bent, shear.most, shear.least].map(placed.of))];
-    }));
-    return loaded[0]!.effects.places.map(({ element, x }, s) => {
-        const states: ActionState[] = [];
-        known.forEach(({ effects: { N, V, M, cases }, steady, group, first, placed }, k) => {
-            const offset = s * cases;
-            for (const { present, combinations } of complete ? placed.all : placedAt[s]![k]!) {
-                const [n, v, m] = [combined(first, present, 0, N, offset), combined(first, present, 0, V, offset), combined(first, present, 0, M, offset)];
-                group.forEach((rule, i) => states.push({
-                    combination: combinations[i]!, N: steady('N', rule, s) + n, V: steady('V', rule, s) + v, M: steady('M', rule, s) + m
-                }));
-            }
+    for (const rule of rules) {
+        const group = alike.get(rule.factors);
+        if (group) group.push(rule); else alike.set(rule.factors, [rule]);
+    }
+    let number = 0;
+    return loaded.flatMap((one) => {
+        const axial = one.effects.N.some((value) => value !== 0);
+        return [...alike.values()].map((group): Source => {
+            number += group.length;
+            return {
+                loaded: one, rules: group, number: number - group.length, axial, placements: placementsFor(group[0]!),
+                shortness: Uint8Array.from(group[0]!.variable, (id) => shortness(cases[id]!.duration))
+            };
         });
-        const leaf = strand.leaf === undefined ? {} : { leaf: strand.leaf };
-        return { x, segment: elements[element]!.segment, states: unique(states), ...leaf };
     });
 }
 
-interface Placed { readonly present: Uint8Array; readonly combinations: readonly Combination[] }
+function countOf(sources: readonly Source[]): number {
+    const last = sources.at(-1)!;
+    return last.number + last.rules.length;
+}
 
-/** Neighbours are mostly placed alike: the last few placements are looked at first. */
-function placements(combine: (present: Uint8Array) => readonly Combination[]): { readonly of: (present: Uint8Array) => Placed; readonly all: readonly Placed[] } {
-    const all: Placed[] = [];
-    const known = new Map<number | string, Placed>();
-    const recent: Placed[] = [];
-    const of = (present: Uint8Array): Placed => {
-        const last = recent.find((one) => same(one.present, present));
-        if (last) return last;
-        const key = placementKey(present);
-        let placed = known.get(key);
-        if (!placed) {
-            known.set(key, placed = { present: present.slice(), combinations: combine(present) });
-            all.push(placed);
+interface Ranges { readonly N: Range; readonly V: Range; readonly M: Range }
+
+/** Fills `found` with what may be worst at place `s`; tells how far the forces range there. */
+function lookAt(sources: readonly Source[], s: number, found: Candidates, take?: (axial: boolean) => typeof addCandidate): Ranges {
+    let [lowN, highN, lowV, highV, lowM, highM] = [Infinity, -Infinity, Infinity, -Infinity, Infinity, -Infinity];
+    const rulesInAll = countOf(sources);
+    found.count = 0;
+    for (const { loaded: { effects: { N, V, M, cases }, steady: { loads, set } }, rules, number, placements, shortness: lasting, axial } of sources) {
+        const first = rules[0]!;
+        const { factors } = first;
+        const offset = s * cases;
+        const add = take?.(axial);
+        placements.count = 0;
+        if (axial) addCorners(placements, first, N, M, offset); else addExtremes(placements, first, M, offset);
+        addExtremes(placements, first, V, offset);
+        for (let row = 0; row < placements.count; row++) {
+            const { rows, size } = placements;
+            const at = row * size;
+            const n = axial ? combined(first, rows, 0, N, offset, at) : 0;
+            const v = combined(first, rows, 0, V, offset, at);
+            const m = combined(first, rows, 0, M, offset, at);
+            let shortest = 0;
+            for (let i = 0; i < size; i++) if (rows[at + i] && lasting[i]! > shortest && factors[i] !== 0) shortest = lasting[i]!;
+            for (let r = 0; r < rules.length; r++) {
+                const { permanent } = rules[r]!;
+                const sumN = permanent * loads.N[s]! + set.N[s]! + n;
+                const sumV = permanent * loads.V[s]! + set.V[s]! + v;
+                const sumM = permanent * loads.M[s]! + set.M[s]! + m;
+                if (sumN < lowN) lowN = sumN;
+                if (sumN > highN) highN = sumN;
+                if (sumV < lowV) lowV = sumV;
+                if (sumV > highV) highV = sumV;
+                if (sumM < lowM) lowM = sumM;
+                if (sumM > highM) highM = sumM;
+                if (add) add(found, sumN, sumV, sumM, shortest, row * rulesInAll + number + r);
+            }
         }
-        recent.unshift(placed);
-        recent.length = Math.min(recent.length, 4);
-        return placed;
-    };
-    return { of, all };
+    }
+    return { N: { min: lowN, max: highN }, V: { min: lowV, max: highV }, M: { min: lowM, max: highM } };
 }
 
-function same(a: Uint8Array, b: Uint8Array): boolean {
-    for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
-    return true;
+/** `from` is told on which stiffness each combination was found. */
+function statesOf(sources: readonly Source[], { count, N, V, M, tags }: Candidates, from: Map<Combination, Loaded>): ActionState[] {
+    const rulesInAll = countOf(sources);
+    const states = new Map<Combination, ActionState>();
+    for (let i = 0; i < count; i++) {
+        const number = tags[i]! % rulesInAll;
+        const { loaded, rules, placements, ...source } = sources.find((one) => number < one.number + one.rules.length)!;
+        const combination = loaded.combine(rules[number - source.number]!, rowOf(placements, Math.floor(tags[i]! / rulesInAll)));
+        from.set(combination, loaded);
+        states.set(combination, { combination, N: N[i]!, V: V[i]!, M: M[i]! });
+    }
+    return [...states.values()];
 }
 
-/** One state a combination: rules that come to the same loads come to the same combination. */
-function unique(states: readonly ActionState[]): ActionState[] {
-    return [...new Map(states.map((state) => [state.combination, state])).values()];
-}
-
-export function envelope(stations: readonly Station[], of: (state: ActionState) => number): DiagramPoint[] {
-    return stations.map(({ x, states }) => {
-        let [min, max] = [Infinity, -Infinity];
-        for (const state of states) {
-            min = Math.min(min, of(state));
-            max = Math.max(max, of(state));
-        }
-        return { x, min, max };
-    });
+/** Every combination at every station. */
+function followed(stations: readonly Station[], from: ReadonlyMap<Combination, Loaded>, ids: readonly number[]): Station[] {
+    return stations.map((station, s) => ({
+        ...station,
+        states: [...from].map(([combination, { effects: { N, V, M, cases } }]) => {
+            const sum = (values: Float64Array): number => ids.reduce((total, id, c) => total + combination.factors[id]! * values[s * cases + c]!, 0);
+            return { combination, N: sum(N), V: sum(V), M: sum(M) };
+        })
+    }));
 }

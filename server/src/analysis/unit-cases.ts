@@ -50,8 +50,10 @@ export function unitCases(mesh: Mesh, stages: readonly StagePlan[], parameters: 
         const unit = add({ name: 'self weight', load: 'self weight', action: 'G', ...lasting });
         for (const i of heavy) {
             const weight = weightPerLength(mesh.pieces[i]!.piece);
-            for (const { from, to } of stretches[i]!) {
-                parts.push({ kind: 'load', unit, piece: i, stages: 'on', ...lineOn(mesh.pieces[i]!, from, to, gravityOn(mesh.pieces[i]!.piece.member, weight)) });
+            for (const { from, to, ends } of stretches[i]!) {
+                for (const run of [{ from, to }, ...ends]) {
+                    parts.push({ kind: 'load', unit, piece: i, stages: 'on', ...lineOn(mesh.pieces[i]!, run.from, run.to, gravityOn(mesh.pieces[i]!.piece.member, weight)) });
+                }
             }
         }
     }
