@@ -1,6 +1,6 @@
 import { readFileSync, statSync } from 'node:fs';
 import { evaluateText } from '../../../language/src/index.js';
-import type { Model } from '../../../language/src/model.js';
+import type { Evaluation, Model } from '../../../language/src/model.js';
 import { compute } from '../compute.js';
 import { noResults } from '../no-results.js';
 import type { Results } from '../results.js';
@@ -15,38 +15,62 @@ export interface Calculated {
     readonly sources: readonly Source[];
 }
 
+/** The text of a file, or why there is none. */
+export type ReadFile = (file: string) => string | Unreadable;
+
 /** Reads and computes one file with those that it includes. What goes wrong is in the results: one bad file never hides the others. */
-export function calculateFile(file: string): Calculated {
-    const read = readText(file);
-    if (typeof read !== 'string') {
-        return { results: noResults(file, read.code === 'no-file' ? 'cannot-read' : read.code, read.message), sources: [] };
+export function calculateFile(file: string, read: ReadFile = readFromDisk): Calculated {
+    return evaluateFile(file, read).calculated();
+}
+
+export interface Evaluated {
+    readonly sources: Calculated['sources'];
+    /** Undefined where the file could not be read, or the program failed on it. */
+    readonly evaluation?: Evaluation;
+    /** The longer part of the work, where only some of many files turn out to need it. */
+    readonly calculated: () => Calculated;
+}
+
+export function evaluateFile(file: string, read: ReadFile = readFromDisk): Evaluated {
+    const text = read(file);
+    if (typeof text !== 'string') {
+        const results = noResults(file, text.code === 'no-file' ? 'cannot-read' : text.code, text.message);
+        return { sources: [], calculated: () => ({ results, sources: [] }) };
     }
-    const sources = [{ file, text: read }];
+    const sources = [{ file, text }];
     const include = (included: string): string | { readonly refused: string } | undefined => {
-        const found = readText(included);
+        const found = read(included);
         if (typeof found !== 'string') {
             return found.code === 'no-file' ? undefined : { refused: found.message };
         }
         sources.push({ file: included, text: found });
         return found;
     };
+    const failed = (error: unknown) => ({ results: noResults(file, internalErrorCode, `Padstone itself failed on this file, which is a defect of Padstone: ${describe(error)}`), sources });
     try {
-        const evaluation = evaluateText(read.replace(/^\uFEFF/, ''), file, include);
-        return { results: compute(evaluation), model: evaluation.model, sources };
+        const evaluation = evaluateText(text.replace(/^\uFEFF/, ''), file, include);
+        const calculated = () => {
+            try {
+                return { results: compute(evaluation), model: evaluation.model, sources };
+            } catch (error) {
+                return failed(error);
+            }
+        };
+        return { evaluation, sources, calculated };
     } catch (error) {
-        return { results: noResults(file, internalErrorCode, `Padstone itself failed on this file, which is a defect of Padstone: ${describe(error)}`), sources };
+        return { sources, calculated: () => failed(error) };
     }
 }
 
 /** Bytes. The language sets its own bound on characters; a film that is given by mistake need not be loaded to be refused. */
-const largestFile = 10_000_000;
+export const largestFile = 10_000_000;
 
-interface Unreadable {
+export interface Unreadable {
     readonly code: 'cannot-read' | 'too-long' | 'no-file';
     readonly message: string;
 }
 
-function readText(file: string): string | Unreadable {
+export function readFromDisk(file: string): string | Unreadable {
     try {
         const about = statSync(file);
         if (about.isDirectory()) {

@@ -1,10 +1,11 @@
-/** The command line: `padstone check`, `padstone sheet`, `padstone breakeven`, `padstone format`, `padstone schema`. */
+/** The command line: `padstone check`, `padstone sheet`, `padstone breakeven`, `padstone diff`, `padstone format`, `padstone schema`. */
 import { Command, CommanderError } from 'commander';
 import pc from 'picocolors';
 import { version } from '../../../package.json';
 import { describe } from './calculate-file.js';
 import { addBreakEven } from './break-even.js';
 import { addCheck } from './check.js';
+import { addDiff } from './diff.js';
 import { exitCode, exitCodeHelp } from './exit-code.js';
 import { addFormat } from './format-files.js';
 import type { Page } from './format/page.js';
@@ -31,6 +32,7 @@ function createProgram(): Command {
     addCheck(program, page);
     addSheet(program, page);
     addBreakEven(program, page);
+    addDiff(program, page);
     addFormat(program, page);
     addSchema(program);
     return program;
