@@ -4,6 +4,7 @@ import type { Parameters } from '../catalog/parameters.js';
 import type { Combination, CombinationKind, UnitCase } from './actions.js';
 import { isSet, shortness } from './durations.js';
 import { labelOf } from './labels.js';
+import { placementKey } from './placement.js';
 
 /**
  * One rule of combination before loads are placed: a factor for all permanent loads (one source), and one for each
@@ -103,6 +104,7 @@ export interface CombinerOptions {
 /** `present` says, for each of the rule's variable cases, whether it counts. */
 export function combiner(cases: readonly UnitCase[], { crept, of: { all, ids } }: CombinerOptions): Combine {
     const known = new Map<string, Combination>();
+    const placed = new Map<Rule, Map<number | string, Combination>>();
     const codes = new Map<number, number>();
     const codeOf = (factor: number): number => {
         if (factor === 0) return 0;
@@ -111,7 +113,7 @@ export function combiner(cases: readonly UnitCase[], { crept, of: { all, ids } }
         return code;
     };
     const permanents = cases.filter((unit) => unit.permanent);
-    return (rule, present) => {
+    const combine: Combine = (rule, present) => {
         const factors = new Array<number>(all.length).fill(0);
         for (const unit of permanents) factors[ids[unit.id]!] = isSet(unit) ? 1 : rule.permanent;
         let duration: Duration = 'permanent';
@@ -131,5 +133,13 @@ export function combiner(cases: readonly UnitCase[], { crept, of: { all, ids } }
         };
         known.set(key, combination);
         return combination;
+    };
+    return (rule, present) => {
+        let ofRule = placed.get(rule);
+        if (!ofRule) placed.set(rule, ofRule = new Map());
+        const key = placementKey(present);
+        let found = ofRule.get(key);
+        if (!found) ofRule.set(key, found = combine(rule, present));
+        return found;
     };
 }

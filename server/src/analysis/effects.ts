@@ -40,16 +40,23 @@ const rounding = 1e-9;
 export const negligible = 1e-7 / rounding;
 
 export function scaleOf({ elements }: Mesh, { states, links }: UnitSolution): Scale {
-    let [force, moment, movement] = [0, 0, 0];
-    for (const { id, length, EI, GAs } of elements) {
+    let force = 0;
+    let moment = 0;
+    let movement = 0;
+    for (let e = 0; e < elements.length; e++) {
+        const { id, length, EI, GAs } = elements[e]!;
         const i = stateSize * id;
-        const [N, V, M, v, theta, along, down] = [states[i]!, states[i + 1]!, states[i + 2]!, states[i + 3]!, states[i + 4]!, states[i + 5]!, states[i + 6]!];
-        force = Math.max(force, Math.abs(N), Math.abs(N - along * length), Math.abs(V), Math.abs(V - down * length));
+        const N = states[i]!;
+        const V = states[i + 1]!;
+        const M = states[i + 2]!;
+        const v = states[i + 3]!;
+        const down = states[i + 6]!;
+        force = Math.max(force, Math.abs(N), Math.abs(N - states[i + 5]! * length), Math.abs(V), Math.abs(V - down * length));
         moment = Math.max(moment, Math.abs(M));
         movement = Math.max(movement, Math.abs(v));
         for (let x = length / 2; x <= length; x += length / 2) {
             moment = Math.max(moment, Math.abs(M + (V - down * x / 2) * x));
-            movement = Math.max(movement, Math.abs(v + upwards(theta, M, V, down, EI, GAs, x)));
+            movement = Math.max(movement, Math.abs(v + upwards(states[i + 4]!, M, V, down, EI, GAs, x)));
         }
     }
     for (let i = 0; i < links.length; i++) force = Math.max(force, Math.abs(links[i]!));
@@ -73,8 +80,9 @@ export function effectsAt({ elements }: StrandMesh, places: readonly Place[], so
         for (let s = 0; s < places.length; s++) {
             const { element, into } = places[s]!;
             const i = stateSize * elements[element]!.id;
-            const [V0, along, down] = [states[i + 1]!, states[i + 5]!, states[i + 6]!];
-            const N = states[i]! - along * into;
+            const V0 = states[i + 1]!;
+            const down = states[i + 6]!;
+            const N = states[i]! - states[i + 5]! * into;
             const V = V0 - down * into;
             const M = states[i + 2]! + (V0 - down * into / 2) * into;
             const at = s * cases + c;

@@ -41,30 +41,32 @@ export function stiffnessMatrix(element: Stiffness): Float64Array {
     const phi = (12 * EI) / (GAs * L * L);
     const k = EI / (L ** 3 * (1 + phi));
     const a = EA / L;
-    const [s, m, near, far] = [12 * k, 6 * L * k, (4 + phi) * L * L * k, (2 - phi) * L * L * k];
-    const local = [
-        [a, 0, 0, -a, 0, 0],
-        [0, s, m, 0, -s, m],
-        [0, m, near, 0, -m, far],
-        [-a, 0, 0, a, 0, 0],
-        [0, -s, -m, 0, s, -m],
-        [0, m, far, 0, -m, near]
-    ];
-    const t = transform(element);
-    const half = Array.from({ length: 6 }, (_, row) => rotateRow(local[row]!, t));
-    const matrix = new Float64Array(36);
-    for (let column = 0; column < 6; column++) {
-        const turned = rotateRow(half.map((row) => row[column]!), t);
-        for (let row = 0; row < 6; row++) matrix[row * 6 + column] = turned[row]!;
-    }
-    return matrix;
+    const s = 12 * k;
+    const m = 6 * L * k;
+    const near = (4 + phi) * L * L * k;
+    const far = (2 - phi) * L * L * k;
+    const local = Float64Array.of(
+        a, 0, 0, -a, 0, 0,
+        0, s, m, 0, -s, m,
+        0, m, near, 0, -m, far,
+        -a, 0, 0, a, 0, 0,
+        0, -s, -m, 0, s, -m,
+        0, m, far, 0, -m, near
+    );
+    for (let row = 0; row < 36; row += 6) turn(local, row, 1, element);
+    for (let column = 0; column < 6; column++) turn(local, column, 6, element);
+    return local;
 }
 
 /** Nodal forces (global) that stand for a uniform load. */
-export function nodalLoads(element: Stiffness, load: LineLoad): readonly number[] {
+export function nodalLoads(element: Stiffness, load: LineLoad): Float64Array {
     const L = element.length;
-    const [axial, shear, moment] = [(load.along * L) / 2, (-load.down * L) / 2, (load.down * L * L) / 12];
-    return rotateRow([axial, shear, -moment, axial, shear, moment], transform(element));
+    const axial = (load.along * L) / 2;
+    const shear = (-load.down * L) / 2;
+    const moment = (load.down * L * L) / 12;
+    const forces = Float64Array.of(axial, shear, -moment, axial, shear, moment);
+    turn(forces, 0, 1, element);
+    return forces;
 }
 
 /** From the global displacements of its two nodes, six of `d` from `from` on; writes N, V, M, v, theta, along, down of its start. */
@@ -72,11 +74,12 @@ export function writeState(element: Stiffness, d: Float64Array, from: number, { 
     const { length: L, EA, EI, GAs, offset, cos, sin } = element;
     const phi = (12 * EI) / (GAs * L * L);
     const k = EI / (L ** 3 * (1 + phi));
-    const [U1, V1, t1, U2, V2, t2] = [d[from]!, d[from + 1]!, d[from + 2]!, d[from + 3]!, d[from + 4]!, d[from + 5]!];
-    const u1 = cos * U1 + sin * V1 - offset * t1;
-    const u2 = cos * U2 + sin * V2 - offset * t2;
-    const v1 = cos * V1 - sin * U1;
-    const v2 = cos * V2 - sin * U2;
+    const t1 = d[from + 2]!;
+    const t2 = d[from + 5]!;
+    const u1 = cos * d[from]! + sin * d[from + 1]! - offset * t1;
+    const u2 = cos * d[from + 3]! + sin * d[from + 4]! - offset * t2;
+    const v1 = cos * d[from + 1]! - sin * d[from]!;
+    const v2 = cos * d[from + 4]! - sin * d[from + 3]!;
     states[to] = (EA / L) * (u2 - u1) + (along * L) / 2;
     states[to + 1] = 12 * k * (v1 - v2) + 6 * L * k * (t1 + t2) + (down * L) / 2;
     states[to + 2] = -k * L * (6 * (v1 - v2) + (4 + phi) * L * t1 + (2 - phi) * L * t2) - (down * L * L) / 12;
@@ -86,20 +89,13 @@ export function writeState(element: Stiffness, d: Float64Array, from: number, { 
     states[to + 6] = down;
 }
 
-type Transform = readonly (readonly [number, number, number])[];
-
-/** Local from global displacements of one node. */
-function transform({ offset, cos, sin }: Stiffness): Transform {
-    return [[cos, sin, -offset], [-sin, cos, 0], [0, 0, 1]];
-}
-
-/** Six local components times the transform of both nodes. */
-function rotateRow(row: readonly number[], t: Transform): number[] {
-    const out: number[] = [];
-    for (let node = 0; node < 6; node += 3) {
-        for (let j = 0; j < 3; j++) {
-            out.push(row[node]! * t[0]![j]! + row[node + 1]! * t[1]![j]! + row[node + 2]! * t[2]![j]!);
-        }
+/** Six local components, `step` apart, times the transform of both nodes from global displacements: in place. */
+function turn(values: Float64Array, from: number, step: number, { offset, cos, sin }: Stiffness): void {
+    for (let node = from; node < from + 6 * step; node += 3 * step) {
+        const u = values[node]!;
+        const v = values[node + step]!;
+        values[node] = u * cos - v * sin;
+        values[node + step] = u * sin + v * cos;
+        values[node + 2 * step]! -= u * offset;
     }
-    return out;
 }

@@ -109,7 +109,8 @@ function unbalanced(mesh: Mesh, blocks: Kit['elements'], { moved, links }: Cours
     if (stands(part, standing)) {
         for (const { element, load } of part.lines) {
             const one = mesh.elements[element]!;
-            nodalLoads(one, load).forEach((force, i) => { pull[one.dofs[i]!]! += force; });
+            const forces = nodalLoads(one, load);
+            for (let i = 0; i < 6; i++) pull[one.dofs[i]!]! += forces[i]!;
         }
         for (const { dofs, right, up } of part.points) {
             pull[dofs.u]! += right;
@@ -125,10 +126,12 @@ function unbalanced(mesh: Mesh, blocks: Kit['elements'], { moved, links }: Cours
             pull[dofs[i]!]! -= sum;
         }
     }
-    mesh.links.forEach(({ dofs, row }, index) => {
+    for (let index = 0; index < links.length; index++) {
         const force = links[index]!;
-        if (force !== 0) for (let i = 0; i < dofs.length; i++) pull[dofs[i]!]! -= force * row[i]!;
-    });
+        if (force === 0) continue;
+        const { dofs, row } = mesh.links[index]!;
+        for (let i = 0; i < dofs.length; i++) pull[dofs[i]!]! -= force * row[i]!;
+    }
     return pull;
 }
 

@@ -30,10 +30,15 @@ export interface Placements {
     readonly size: number;
     rows: Uint8Array;
     count: number;
+    /** Room to sort the cases in: their numbers, and their effects turned upwards. */
+    readonly order: Int32Array;
+    readonly across: Float64Array;
+    readonly up: Float64Array;
 }
 
 export function placementsFor({ variable }: Rule): Placements {
-    return { size: variable.length, rows: new Uint8Array(8 * variable.length), count: 0 };
+    const size = variable.length;
+    return { size, rows: new Uint8Array(8 * size), count: 0, order: new Int32Array(size), across: new Float64Array(size), up: new Float64Array(size) };
 }
 
 /** Room for one row more; gives where it starts. */
@@ -69,39 +74,40 @@ export function addExtremes(placements: Placements, { variable, factors }: Rule,
  * corner the cases join, or leave, in the order of their direction; the other side mirrors it.
  */
 export function addCorners(placements: Placements, { variable, factors }: Rule, xs: Float64Array, ys: Float64Array, offset: number): void {
-    const { size } = placements;
+    const { size, order, across, up } = placements;
     const first = placements.count;
     const lowest = addRow(placements);
-    const order: number[] = [];
-    const [across, up] = [new Float64Array(size), new Float64Array(size)];
+    let sorted = 0;
     for (let i = 0; i < size; i++) {
         const x = factors[i]! * xs[offset + variable[i]!]!;
         const y = factors[i]! * ys[offset + variable[i]!]!;
         const down = y < 0 || (y === 0 && x < 0);
         placements.rows[lowest + i] = down ? 1 : 0;
         if (x === 0 && y === 0) continue;
-        [across[i], up[i]] = down ? [-x, -y] : [x, y];
-        let at = order.length;
-        while (at > 0 && across[order[at - 1]!]! * up[i]! - across[i]! * up[order[at - 1]!]! < 0) at -= 1;
-        order.splice(at, 0, i);
+        across[i] = down ? -x : x;
+        up[i] = down ? -y : y;
+        let at = sorted++;
+        for (; at > 0 && across[order[at - 1]!]! * up[i]! - across[i]! * up[order[at - 1]!]! < 0; at--) order[at] = order[at - 1]!;
+        order[at] = i;
     }
     let corner = lowest;
-    order.forEach((i, n) => {
-        const before = order[n - 1];
-        const along = before !== undefined && Math.abs(across[before]! * up[i]! - across[i]! * up[before]!)
-            <= 1e-9 * Math.hypot(across[before]!, up[before]!) * Math.hypot(across[i]!, up[i]!);
+    for (let n = 0; n < sorted; n++) {
+        const i = order[n]!;
+        const before = order[n - 1]!;
+        const along = n > 0 && Math.abs(across[before]! * up[i]! - across[i]! * up[before]!)
+            <= 1e-9 * Math.sqrt((across[before]! ** 2 + up[before]! ** 2) * (across[i]! ** 2 + up[i]! ** 2));
         if (!along) {
             const next = addRow(placements);
             placements.rows.copyWithin(next, corner, corner + size);
             corner = next;
         }
         placements.rows[corner + i]! ^= 1;
-    });
+    }
     const last = placements.count - 1;
     for (let mirrored = first + 1; mirrored < last; mirrored++) {
         const other = addRow(placements);
         placements.rows.copyWithin(other, mirrored * size, (mirrored + 1) * size);
-        for (const i of order) placements.rows[other + i]! ^= 1;
+        for (let n = 0; n < sorted; n++) placements.rows[other + order[n]!]! ^= 1;
     }
 }
 

@@ -42,24 +42,28 @@ export function peaksOf(effects: Effects, steady: Steady, rules: readonly Rule[]
     const peaks: Place[] = [];
     for (const rule of rules) {
         const room = roomFor(rule);
-        const search = (s: number, present: Uint8Array): void => {
-            const [a, b] = [places[s], places[s + 1]];
-            if (!a || !b || a.element !== b.element) return;
-            const left = combined(rule, present, steadyAt(steady, 'V', rule, s), V, s * cases);
-            const right = combined(rule, present, steadyAt(steady, 'V', rule, s + 1), V, (s + 1) * cases);
-            if (left * right >= 0) return;
-            const into = a.into + ((b.into - a.into) * left) / (left - right);
-            peaks.push({ element: a.element, into, x: a.x - a.into + into });
-        };
         for (let s = 0; s < places.length; s++) {
             const { most, least } = extremes(rule, M, s * cases, room);
-            for (const present of [most, least]) {
-                search(s - 1, present);
-                search(s, present);
+            for (let before = Math.max(0, s - 1); before <= s && before + 1 < places.length; before++) {
+                const a = places[before]!;
+                const b = places[before + 1]!;
+                if (a.element !== b.element) continue;
+                for (let which = 0; which < 2; which++) {
+                    const present = which === 0 ? most : least;
+                    const left = combined(rule, present, steadyShear(steady, rule, before), V, before * cases);
+                    const right = combined(rule, present, steadyShear(steady, rule, before + 1), V, (before + 1) * cases);
+                    if (left * right >= 0) continue;
+                    const into = a.into + ((b.into - a.into) * left) / (left - right);
+                    peaks.push({ element: a.element, into, x: a.x - a.into + into });
+                }
             }
         }
     }
     return peaks;
+}
+
+function steadyShear({ loads, set }: Steady, { permanent }: Rule, s: number): number {
+    return permanent * loads.V[s]! + set.V[s]!;
 }
 
 /** In order along the member: the whole grid, and the peaks that are not within `gap` of it or of each other. */
@@ -95,10 +99,6 @@ export function steadyOf({ cases: count, places, ...effects }: Effects, cases: r
         loads: sums(cases.flatMap((unit) => (unit.permanent && !isSet(unit) ? [unit.id] : []))),
         set: sums(cases.flatMap((unit) => (isSet(unit) ? [unit.id] : [])))
     };
-}
-
-function steadyAt({ loads, set }: Steady, of: keyof Forces, { permanent }: Rule, s: number): number {
-    return permanent * loads[of][s]! + set[of][s]!;
 }
 
 /** Effects of one stiffness with how they combine. */
@@ -183,7 +183,12 @@ interface Ranges { readonly N: Range; readonly V: Range; readonly M: Range }
 
 /** Fills `found` with what may be worst at place `s`; tells how far the forces range there. */
 function lookAt(sources: readonly Source[], s: number, found: Candidates, take?: (axial: boolean) => typeof addCandidate): Ranges {
-    let [lowN, highN, lowV, highV, lowM, highM] = [Infinity, -Infinity, Infinity, -Infinity, Infinity, -Infinity];
+    let lowN = Infinity;
+    let highN = -Infinity;
+    let lowV = Infinity;
+    let highV = -Infinity;
+    let lowM = Infinity;
+    let highM = -Infinity;
     const rulesInAll = countOf(sources);
     found.count = 0;
     for (const { loaded: { effects: { N, V, M, cases }, steady: { loads, set } }, rules, number, placements, shortness: lasting, axial } of sources) {
