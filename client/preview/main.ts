@@ -76,8 +76,8 @@ function render(message: Render): void {
 }
 
 /** The sheet lags behind the text: soon said, but not for the blink of an eye that it mostly takes. */
-function expectRender(): void {
-    lagTimer ??= setTimeout(() => warn('Out of date. The newest text is being calculated.'), lag);
+function expectRender(words = 'Out of date. The newest text is being calculated.'): void {
+    lagTimer ??= setTimeout(() => warn(words), lag);
 }
 
 function warn(text: string): void {
@@ -151,4 +151,5 @@ function save(): void {
 }
 
 save();
+expectRender('The sheet is being calculated.');
 vscode.postMessage({ type: 'ready' });

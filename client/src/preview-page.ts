@@ -1,9 +1,13 @@
-import { Uri, type Webview } from 'vscode';
+export interface PreviewFrame {
+    readonly nonce: string;
+    /** Address of the page's own script. */
+    readonly script: string;
+    /** Of the document that is shown. */
+    readonly uri: string;
+}
 
 /** The page of the preview: an empty frame that runs nothing and loads nothing but its own script. */
-export function previewPage(webview: Webview, extensionUri: Uri, document: Uri): string {
-    const nonce = [...crypto.getRandomValues(new Uint8Array(16))].map(byte => byte.toString(16).padStart(2, '0')).join('');
-    const script = webview.asWebviewUri(Uri.joinPath(extensionUri, 'dist', 'preview.js')).toString();
+export function previewPage({ nonce, script, uri }: PreviewFrame): string {
     const policy = `default-src 'none'; style-src 'nonce-${nonce}'; script-src 'nonce-${nonce}'`;
     return `<!DOCTYPE html>
 <html lang="en">
@@ -15,12 +19,16 @@ export function previewPage(webview: Webview, extensionUri: Uri, document: Uri):
 <style nonce="${nonce}">${frameStyle}</style>
 <style nonce="${nonce}" id="sheet-style"></style>
 </head>
-<body data-uri="${escapeAttribute(document.toString())}">
+<body data-uri="${escapeAttribute(uri)}">
 <p id="banner" role="status" hidden></p>
 <main id="sheet"></main>
-<script nonce="${nonce}" src="${script}"></script>
+<script nonce="${nonce}" src="${escapeAttribute(script)}"></script>
 </body>
 </html>`;
+}
+
+export function newNonce(): string {
+    return [...crypto.getRandomValues(new Uint8Array(16))].map(byte => byte.toString(16).padStart(2, '0')).join('');
 }
 
 function escapeAttribute(text: string): string {

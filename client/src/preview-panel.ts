@@ -1,11 +1,11 @@
 import { Uri, ViewColumn, window, workspace, Range, type Disposable, type WebviewPanel } from 'vscode';
 import type { FromPage, ToPage } from '../preview/messages.js';
-import { previewPage } from './preview-page.js';
+import { newNonce, previewPage } from './preview-page.js';
 import type { Server } from './server.js';
 import { Throttle } from './throttle.js';
 
 /** ms between two refreshes while the text changes. */
-const refreshInterval = 300;
+const refreshInterval = 100;
 
 /** One document in one webview panel. The page is thrown away while it is hidden, and asks anew when it is shown. */
 export class PreviewPanel implements Disposable {
@@ -55,7 +55,8 @@ export class PreviewPanel implements Disposable {
 
     private load(): void {
         this.panel.title = `Preview ${this.document.path.split('/').at(-1) ?? ''}`;
-        this.panel.webview.html = previewPage(this.panel.webview, this.extensionUri, this.document);
+        const script = this.panel.webview.asWebviewUri(Uri.joinPath(this.extensionUri, 'dist', 'preview.js')).toString();
+        this.panel.webview.html = previewPage({ nonce: newNonce(), script, uri: this.document.toString() });
     }
 
     private receive(message: FromPage): void {

@@ -20,16 +20,18 @@ describe('Throttle', () => {
         expect(task).toHaveBeenCalledTimes(2);
     });
 
-    it('never runs twice at a time, and runs once more for what came meanwhile', async () => {
+    it('never runs twice at a time, rests as long as it ran, and runs once more for what came meanwhile', async () => {
         let finish = (): void => undefined;
         const task = vi.fn(() => new Promise<void>(resolve => { finish = resolve; }));
         const throttle = new Throttle(task, 300);
         throttle.request();
         throttle.request();
-        await vi.advanceTimersByTimeAsync(1000);
+        await vi.advanceTimersByTimeAsync(400);
         expect(task).toHaveBeenCalledTimes(1);
         finish();
-        await vi.advanceTimersByTimeAsync(0);
+        await vi.advanceTimersByTimeAsync(399);
+        expect(task).toHaveBeenCalledTimes(1);
+        await vi.advanceTimersByTimeAsync(1);
         expect(task).toHaveBeenCalledTimes(2);
     });
 

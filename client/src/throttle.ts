@@ -1,6 +1,9 @@
+/** ms; a run that took longer waited for something else than work. */
+const longestRest = 500;
+
 /**
- * Runs `task` at once, then at most every `interval` ms, and never twice at a time. A call made
- * in between is not lost: one run follows, after the interval and after the run before it.
+ * Runs `task` at once, then at most every `interval` ms, and never twice at a time; after a long run it rests as long
+ * as that took, so that whoever does the work keeps half of its time. A call made in between is not lost: one run follows.
  */
 export class Throttle {
     private waiting = false;
@@ -25,13 +28,14 @@ export class Throttle {
         }
         this.waiting = false;
         this.running = true;
-        this.timer = setTimeout(() => {
-            this.timer = undefined;
-            this.next();
-        }, this.interval);
+        const begun = Date.now();
         void this.task().finally(() => {
             this.running = false;
-            this.next();
+            const took = Date.now() - begun;
+            this.timer = setTimeout(() => {
+                this.timer = undefined;
+                this.next();
+            }, Math.max(this.interval - took, Math.min(took, longestRest)));
         });
     }
 }

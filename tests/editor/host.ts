@@ -7,7 +7,8 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync 
 import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
-import { chromium, type Browser, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
+import { findBrowser, launch } from '../browser/browser.js';
 import { serveInWorker } from './worker-host.js';
 
 const run = promisify(execFile);
@@ -24,19 +25,18 @@ export interface EditorInstallation {
 
 /**
  * Undefined where `.ci/editor-host.sh` has not been run on this machine.
- * @throws where the environment names an editor that is not there: a pipeline must not pass over it
+ * @throws in a pipeline, or where the environment names an editor that is not there
  */
 export function findEditor(): EditorInstallation | undefined {
     const cache = process.env['XDG_CACHE_HOME'] || join(homedir(), '.cache');
     const folder = process.env['PADSTONE_EDITOR_HOST'] || join(cache, 'padstone-editor-host/node_modules/code-server/lib/vscode');
     const server = join(folder, 'out/server-main.js');
-    const browser = [process.env['PADSTONE_CHROMIUM'], '/usr/bin/chromium', '/usr/bin/chromium-browser']
-        .find(path => path !== undefined && existsSync(path));
+    const browser = findBrowser();
     if (existsSync(server) && browser !== undefined) {
         return { server, browser };
     }
-    if (process.env['PADSTONE_EDITOR_HOST']) {
-        throw new Error(`PADSTONE_EDITOR_HOST is set, but ${browser === undefined ? 'there is no browser' : `${server} is not there`}`);
+    if (process.env['CI'] || process.env['PADSTONE_EDITOR_HOST']) {
+        throw new Error(`A pipeline may not leave out the editor, but ${browser === undefined ? 'there is no browser' : `${server} is not there`}`);
     }
     return undefined;
 }
@@ -77,10 +77,7 @@ export async function startEditor(installation: EditorInstallation, vsix: string
         ], { env, detached: true, stdio: ['ignore', 'pipe', 'pipe'] });
         const port = await listening(server);
 
-        browser = await chromium.launch({
-            executablePath: installation.browser,
-            args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync']
-        });
+        browser = await launch(installation.browser);
         const page = await browser.newPage({ viewport: { width: 1500, height: 1000 } });
         page.setDefaultTimeout(stepLimit);
         if (place === 'worker') {

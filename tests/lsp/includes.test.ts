@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { DidChangeWatchedFilesNotification, FileChangeType, InlayHintRefreshRequest } from 'vscode-languageserver/node';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { sheetRequest, type Sheet } from '../../server/src/protocol.js';
+import { previewRequest, sheetRequest, type Preview, type Sheet } from '../../server/src/protocol.js';
 import { padstone } from '../command/run.js';
 import { Client } from './client.js';
 import { shed } from './jobs.js';
@@ -72,6 +72,28 @@ describe.each([
         const wrong = (await client.diagnosticsOf(uri, 1)).diagnostics.find(({ message }) => message.startsWith('parts/wrong.padstone line 2:'))!;
         expect(wrong).toMatchObject({ severity: 1, range: { start: { line: include, character: 0 } } });
         expect(wrong.relatedInformation![0]!.location).toMatchObject({ uri: uriOf('parts/wrong.padstone'), range: { start: { line: 1 } } });
+        await client.close(uri);
+    });
+
+    test('while an included file is not there or does not parse, the preview shows the last good sheet with the reason', async () => {
+        await save('parts/walls.padstone', walls);
+        const [uri, part] = [uriOf('stale.padstone'), uriOf('parts/walls.padstone')];
+        const preview = () => client.connection.sendRequest<Preview>(previewRequest, { uri });
+        await client.open(uri, job);
+        await client.noticeOf(uri, 1);
+        const good = await preview();
+        expect(good.stale).toBeUndefined();
+        await client.change(uri, 2, { text: job.replace('walls.padstone', 'nowhere.padstone') });
+        await client.noticeOf(uri, 2);
+        expect(await preview()).toMatchObject({ version: 1, html: good.html, stale: expect.stringMatching(/included file is not read: there is no file parts\/nowhere/) });
+        await client.change(uri, 3, { text: job });
+        await client.noticeOf(uri, 3);
+        expect((await preview()).stale).toBeUndefined();
+        await client.open(part, walls);
+        await client.change(part, 2, { text: `${walls}wall {{` });
+        await client.hints(uri);
+        expect(await preview()).toMatchObject({ html: good.html, stale: expect.stringMatching(/parts\/walls\.padstone does not parse, line 4/) });
+        await client.close(part);
         await client.close(uri);
     });
 

@@ -3,6 +3,7 @@ import type { Results } from '../../server/src/results.js';
 import { renderPreview, renderSheet } from '../../server/src/sheet/index.js';
 import { percentUp } from '../../server/src/sheet/numbers.js';
 import { beam, bending, meta, peaks, results } from './fixture.js';
+import { hostile } from './hostile.js';
 import { attribute, byId, parseHtml, textOf } from './html.js';
 
 const page = (html: string): string => `<!DOCTYPE html><html lang="en"><head><title>t</title></head><body>${html}</body></html>`;
@@ -110,19 +111,6 @@ describe.each(Object.entries(both))('the %s', (_, render) => {
 });
 
 describe('hostile names', () => {
-    const name = `<img src=x onerror=alert(1)>"'&\u202e😀مرحبا${'x'.repeat(10_000)}`;
-    const hostile: Results = {
-        ...results,
-        file: name,
-        job: { ...results.job!, title: `</style><script>alert(1)</script>${name}`, revision: { mark: name, note: name } },
-        verdictReason: name,
-        members: [{ ...beam, name, title: name, description: name, supportSketches: beam.supportSketches.map(support => ({ ...support, name })), loadSketches: beam.loadSketches.map(load => ({ ...load, name })) }],
-        checks: [{ ...bending, subject: name, id: `${name}.bending`, combination: name, steps: [{ ...bending.steps[0]!, symbol: '\\text{<script>alert(1)</script>}', note: name }] }],
-        hazards: results.hazards.map(hazard => ({ ...hazard, message: name, action: name, decider: name, subject: name })),
-        survey: [{ subject: name, state: name, note: name, source: beam.source }],
-        unchecked: [{ text: name, blocking: true, members: [name] }]
-    };
-
     it.each(Object.entries(both))('are only text in the %s', (_, render) => {
         const parsed = render(hostile);
         expect(parsed.errors).toEqual([]);

@@ -10,11 +10,18 @@ export interface Computed {
     readonly results: Results;
     /** All texts that were computed: this one first, then what it includes. */
     readonly sources: readonly Source[];
-    /** The first thing that does not parse; what is computed then is only what is left of the text. */
-    readonly syntaxError?: string;
+    /** Why what was computed is only what is left. */
+    readonly broken?: Broken;
 }
 
-/** What was computed of the open documents: the newest, and the newest of a text that parses. */
+/** The text itself does not parse, or a file that it includes cannot be read whole. */
+export interface Broken {
+    readonly what: 'text' | 'include';
+    /** A sentence. */
+    readonly reason: string;
+}
+
+/** What was computed of the open documents: the newest, and the newest of those that were read most nearly whole. */
 export class ComputedDocuments {
     private readonly newest = new Map<string, Computed>();
     private readonly good = new Map<string, Computed>();
@@ -22,7 +29,8 @@ export class ComputedDocuments {
     set(uri: URI | string, computed: Computed): void {
         const key = UriUtils.normalize(uri);
         this.newest.set(key, computed);
-        if (computed.syntaxError === undefined) {
+        const good = this.good.get(key);
+        if (!good || lackOf(computed) <= lackOf(good)) {
             this.good.set(key, computed);
         }
     }
@@ -40,4 +48,9 @@ export class ComputedDocuments {
         this.newest.delete(key);
         this.good.delete(key);
     }
+}
+
+/** A missing include leaves out what it would have said; a text that does not parse leaves out what nobody knows. */
+function lackOf({ broken }: Computed): number {
+    return broken === undefined ? 0 : broken.what === 'include' ? 1 : 2;
 }

@@ -25,9 +25,8 @@ export function addPreviewHandlers(connection: Connection, shared: LangiumShared
     });
 }
 
-/** While the text does not parse, the last that did is shown, and says so. */
-export function previewOf(uri: string, newest: Computed, lastGood: Computed | undefined): Preview {
-    const shown = newest.syntaxError === undefined ? newest : lastGood ?? newest;
+/** While the text or what it includes cannot be read whole, the last that could is shown, and says so. */
+export function previewOf(uri: string, newest: Computed, shown = newest): Preview {
     const { html, css } = renderPreview(shown.results);
     return {
         uri,
@@ -35,6 +34,6 @@ export function previewOf(uri: string, newest: Computed, lastGood: Computed | un
         title: shown.results.job?.title ?? 'Padstone',
         html,
         css,
-        stale: shown === newest ? undefined : `The text does not parse: ${newest.syntaxError}`
+        stale: shown === newest ? undefined : newest.broken?.reason
     };
 }

@@ -4,7 +4,8 @@ import type { TextDocuments } from 'langium/lsp';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { compute } from '../compute.js';
 import { noResults } from '../no-results.js';
-import type { Computed, ComputedDocuments } from './computed-documents.js';
+import type { Results } from '../results.js';
+import type { Broken, Computed, ComputedDocuments } from './computed-documents.js';
 import { diagnosticsOf } from './diagnostics.js';
 import type { IncludedFiles } from './included-files.js';
 
@@ -23,9 +24,8 @@ export class ResultsValidator implements DocumentValidator {
         // Lets in what has arrived meanwhile: a change among it gives this build up before its longest step.
         await delayNextTick();
         await interruptAndCheck(cancellation);
-        const { lexerErrors, parserErrors } = document.parseResult;
         const { results, sources } = await this.resultsOf(document);
-        const computed = { text: document.textDocument, results, sources, syntaxError: (lexerErrors[0] ?? parserErrors[0])?.message };
+        const computed = { text: document.textDocument, results, sources, broken: brokenBy(document, results) };
         this.computed.set(document.uri, computed);
         return diagnosticsOf(computed);
     }
@@ -44,4 +44,21 @@ export class ResultsValidator implements DocumentValidator {
             };
         }
     }
+}
+
+const unreadIncludes: ReadonlySet<string> = new Set(['include-missing', 'include-refused', 'include-circle', 'not-read']);
+const unparsed: ReadonlySet<string> = new Set(['syntax', 'unknown-unit', 'decimal-comma']);
+
+/** What keeps the text or a file that it includes from being read whole. */
+function brokenBy({ parseResult: { lexerErrors, parserErrors } }: LangiumDocument, { file, findings }: Results): Broken | undefined {
+    const own = lexerErrors[0] ?? parserErrors[0];
+    if (own) {
+        return { what: 'text', reason: `The text does not parse: ${own.message}` };
+    }
+    const unread = findings.find(({ code }) => unreadIncludes.has(code));
+    if (unread) {
+        return { what: 'include', reason: `An included file is not read: ${unread.message}` };
+    }
+    const included = findings.find(({ code, source }) => unparsed.has(code) && source.file !== file);
+    return included && { what: 'include', reason: `${included.source.file} does not parse, line ${included.source.line}: ${included.message}` };
 }

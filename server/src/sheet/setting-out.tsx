@@ -7,7 +7,7 @@ import { BoltEnd, BoltSide, buttsByStation } from './drawing/bolts.js';
 import { dimensionHeight, Dimensions, inOrder } from './drawing/dimensions.js';
 import { Drawing } from './drawing/drawing.js';
 import { r, sideMargin, viewWidth } from './drawing/frame.js';
-import { fontSize, textWidth } from './drawing/labels.js';
+import { fontSize, rowHeight, textWidth } from './drawing/labels.js';
 import type { Lane } from './drawing/lanes.js';
 import { heightWords, setOut } from './numbers.js';
 import { useLineOf } from './parts.js';
@@ -102,7 +102,7 @@ function allStations({ length, butts = [], bolts = [] }: MemberResult): readonly
 function stationsThatFit(member: MemberResult): readonly number[] {
     const all = allStations(member);
     const bolts = [...member.bolts ?? []].sort((a, b) => a.x - b.x);
-    return all.length <= (viewWidth - 12) / (fontSize + 0.5) ? all
+    return all.length <= (viewWidth - 12) / rowHeight ? all
         : allStations({ ...member, bolts: [...bolts.slice(0, 1), ...bolts.slice(-1)] });
 }
 

@@ -2,7 +2,7 @@
 import type { MemberResult } from '../../results.js';
 import { setOut } from '../numbers.js';
 import { r, type Frame } from './frame.js';
-import { fontSize, spread, textWidth } from './labels.js';
+import { rowHeight, spread, textWidth } from './labels.js';
 import type { Prop } from './props.js';
 
 /** Room that the values take below the dimension line. */
@@ -37,7 +37,7 @@ interface Props {
 
 export function Dimensions({ frame, stations, y }: Props) {
     const at = stations.map(frame.along);
-    const labels = spread(at, fontSize + 0.5, -20, frame.length + 20);
+    const labels = spread(at, rowHeight, -20, frame.length + 20);
     const turn = frame.slope > 0 ? 90 : -90;
     return (
         <g class="dimensions">

@@ -1,6 +1,7 @@
 /** Room for text in drawings, in units of the view box. There is no font to ask, so widths are generous. */
 
 export const fontSize = 11;
+/** Between the middles of neighbouring lines of text, level or upright. */
 export const rowHeight = 13;
 
 const wideCharacter = /[\u1100-\u115f\u2e80-\u9fff\uac00-\ud7af\uf900-\ufaff\uff00-\uff60]|\p{Extended_Pictographic}/u;

@@ -44,7 +44,7 @@ function dimensioned(frame: Frame, member: MemberResult, props: readonly Prop[])
     const withoutLoads = { ...member, loadSketches: [] };
     const least = { ...withoutLoads, losses: [], notches: [], crossingSketches: [] };
     const choices = [stationsOf(member, props), stationsOf(withoutLoads, props), stationsOf(least, [])];
-    return choices.find(stations => stations.length <= frame.length / (fontSize + 0.5)) ?? stationsOf({ ...least, hangerSketches: [], butts: [] }, []);
+    return choices.find(stations => stations.length <= frame.length / rowHeight) ?? stationsOf({ ...least, hangerSketches: [], butts: [] }, []);
 }
 
 /** What stands on the member or goes up from it keeps loads at a distance. */
