@@ -1,6 +1,8 @@
 import { version } from '../../package.json';
 import type { Meta } from './sheet/head.js';
 
+export type { Meta };
+
 /** The text of one file that a calculation was made from. */
 export interface Source {
     readonly file: string;
@@ -15,4 +17,9 @@ export async function sheetMeta(sources: readonly Source[], now: Date): Promise<
     const digest = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(sources.map(({ text }) => text).join('')));
     const sourceHash = [...new Uint8Array(digest)].map(byte => byte.toString(16).padStart(2, '0')).join('');
     return { sourceHash, version, date: `${now.toISOString().slice(0, 16).replace('T', ' ')} UTC`, included: sources.slice(1).map(({ file }) => file) };
+}
+
+/** What says when and by what a sheet was made left out: the same sources then make the same sheet. */
+export function undated({ sourceHash, included }: Meta): Meta {
+    return { sourceHash, included };
 }

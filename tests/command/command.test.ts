@@ -221,6 +221,24 @@ describe('sheet', () => {
         expect(await readFile(join(folder, 'plain.txt'), 'utf8')).toBe(passing);
     });
 
+    test('is Markdown where the file ends so, the same every time without its date', async () => {
+        const path = await file('passes.padstone', passing);
+        for (const output of ['one.md', 'two.md']) {
+            expect((await here(['sheet', path, '-o', output, '--no-date'])).code).toBe(0);
+        }
+        const one = await readFile(join(folder, 'one.md'), 'utf8');
+        expect(one).toMatch(/^# Boat shed loft\n/);
+        expect(one).toMatch(/\n\| Member \| Worst check \| Final deflection \|\n\| --- \| --- \| --- \|\n/);
+        expect(one).not.toContain('Calculated');
+        expect(await readFile(join(folder, 'two.md'), 'utf8')).toBe(one);
+    });
+
+    test('is of no kind that nobody knows', async () => {
+        const { code, stderr } = await here(['sheet', await file('passes.padstone', passing), '-o', 'sheet.doc']);
+        expect(stderr).toContain('what kind of sheet is sheet.doc? It may end in .html,');
+        expect(code).toBe(2);
+    });
+
     test('of a missing file is none', async () => {
         const { code, stderr } = await here(['sheet', 'gone.padstone', '-o', 'gone.html']);
         expect(stderr).toMatch(/gone\.padstone:1:1: error: there is no such file/);

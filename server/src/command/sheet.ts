@@ -1,28 +1,47 @@
 import { realpath, writeFile } from 'node:fs/promises';
-import { resolve } from 'node:path';
+import { extname, resolve } from 'node:path';
 import type { Command } from 'commander';
-import { sheetMeta } from '../sheet-meta.js';
-import { renderSheet } from '../sheet/index.js';
+import type { Results } from '../results.js';
+import { sheetMeta, undated, type Meta } from '../sheet-meta.js';
+import { renderMarkdown, renderSheet } from '../sheet/index.js';
 import { calculateFile, describe } from './calculate-file.js';
 import { exitCode, exitCodeHelp, exitCodeOf } from './exit-code.js';
 import { findingLines } from './format/text-lists.js';
 import { verdictLine } from './format/text.js';
 import type { Page } from './format/page.js';
 
+/** How the sheet is written, by the ending of its file. */
+const writers: Readonly<Record<string, (results: Results, meta: Meta) => string>> = {
+    '.html': renderSheet,
+    '.htm': renderSheet,
+    '.md': renderMarkdown
+};
+
+interface Options {
+    readonly output: string;
+    readonly date: boolean;
+}
+
 export function addSheet(program: Command, page: Page): void {
     program.command('sheet')
-        .description('Compute a file and write its calc sheet: one HTML file that stands alone.')
+        .description('Compute a file and write its calc sheet: one HTML file that stands alone, or Markdown for a pull request.')
         .argument('<file>', 'a calculation, usually ending in .padstone')
-        .requiredOption('-o, --output <file>', 'the sheet to write')
+        .requiredOption('-o, --output <file>', `the sheet to write: ${Object.keys(writers).join(', ')}`)
+        .option('--no-date', 'leave out when it was calculated and by which version, so that the same text makes the same sheet')
         .addHelpText('after', exitCodeHelp)
-        .action(async (file: string, { output }: { output: string }) => {
-            process.exitCode = await writeSheet(file, output, page);
+        .action(async (file: string, options: Options) => {
+            process.exitCode = await writeSheet(file, options, page);
         });
 }
 
-async function writeSheet(file: string, output: string, page: Page): Promise<number> {
+async function writeSheet(file: string, { output, date }: Options, page: Page): Promise<number> {
+    const write = writers[extname(output).toLowerCase()];
     if (await isSource(output, file)) {
         process.stderr.write(`padstone: ${output} is a calculation: the sheet is not written over it\n`);
+        return exitCode.notUnderstood;
+    }
+    if (!write) {
+        process.stderr.write(`padstone: what kind of sheet is ${output}? It may end in ${Object.keys(writers).join(', ')}\n`);
         return exitCode.notUnderstood;
     }
     const { results, sources } = calculateFile(file);
@@ -33,8 +52,9 @@ async function writeSheet(file: string, output: string, page: Page): Promise<num
         process.stderr.write(`padstone: there is no sheet of ${file}\n`);
         return exitCodeOf(results);
     }
+    const meta = await sheetMeta(sources, new Date());
     try {
-        await writeFile(output, renderSheet(results, await sheetMeta(sources, new Date())));
+        await writeFile(output, write(results, date ? meta : undated(meta)));
     } catch (error) {
         process.stderr.write(`padstone: ${output} could not be written: ${describe(error)}\n`);
         return exitCode.programFailed;

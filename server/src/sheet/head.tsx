@@ -4,9 +4,9 @@ import { Line, useLineOf } from './parts.js';
 
 export interface Meta {
     readonly sourceHash: string;
-    readonly version: string;
-    /** As it is to be printed. */
-    readonly date: string;
+    /** Of Padstone, and the date as it is to be printed; neither where the same text has to make the same sheet. */
+    readonly version?: string;
+    readonly date?: string;
     /** Files that the calculation includes; the hash is of them too. */
     readonly included: readonly string[];
 }
@@ -30,7 +30,7 @@ export function Head({ results, meta }: { readonly results: Results; readonly me
             </div>
             <dl class="facts">
                 {job && <Fact name="Basis">{job.basis}, service class {job.serviceClass}{job.serviceClassStated ? '' : ' (assumed)'}, combinations by EN 1990 ({job.combinations})</Fact>}
-                {meta && <Fact name="Calculated">{meta.date}, Padstone {meta.version}</Fact>}
+                {meta?.date && <Fact name="Calculated">{meta.date}, Padstone {meta.version}</Fact>}
                 {meta && <Fact name="Source">{[results.file, ...meta.included].map((file, i) => <>{i > 0 && ', '}<span class="file">{fileName(file)}</span></>)}, content hash <code>{meta.sourceHash}</code></Fact>}
             </dl>
         </header>

@@ -22,6 +22,15 @@ export function renderSheet(results: Results, meta: Meta): string {
     return `<!DOCTYPE html>\n${renderToString(<Page results={results} meta={meta} />)}\n`;
 }
 
+/** What stands on the sheet, as HTML with formulas as text: what its other forms are made from. */
+export function renderContent(results: Results, meta: Meta): string {
+    return renderToString(
+        <ViewContext.Provider value={{ file: results.file, folded: false, plainMath: true }}>
+            <main class="padstone sheet"><Sheet results={results} meta={meta} /></main>
+        </ViewContext.Provider>
+    );
+}
+
 function Page({ results, meta }: { readonly results: Results; readonly meta: Meta }) {
     const title = results.job?.title || 'Untitled job';
     return (

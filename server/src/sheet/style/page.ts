@@ -16,7 +16,7 @@ body { margin: 0; background: light-dark(#fff, #1c1d1f); }
     margin: 16mm 14mm 15mm;
     @top-left { content: ${cssString(`${clip(job?.title || 'Untitled job', 70)} · ${clip(revision, 20)}`)}; font: 8pt sans-serif; }
     @top-right { content: ${cssString(verdict)}; font: 8pt sans-serif; }
-    @bottom-left { content: ${cssString(`source ${clip(meta.sourceHash, 20)} · Padstone ${clip(meta.version, 20)} · ${clip(meta.date, 30)}`)}; font: 8pt sans-serif; }
+    @bottom-left { content: ${cssString(footer(meta))}; font: 8pt sans-serif; }
     @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt sans-serif; }
 }
 @media print {
@@ -43,6 +43,11 @@ body { margin: 0; background: light-dark(#fff, #1c1d1f); }
     #unchecked, #signature { break-inside: avoid; }
 }
 `;
+}
+
+/** Which text it is of, when and by what it was calculated. */
+export function footer({ sourceHash, version, date }: Meta): string {
+    return [`source ${clip(sourceHash, 20)}`, version && `Padstone ${clip(version, 20)}`, date && clip(date, 30)].filter(Boolean).join(' · ');
 }
 
 /** A CSS string that holds any text: all but plain characters escaped, so that nothing ends it or the style element. */
