@@ -158,7 +158,7 @@ describe('hover', () => {
 
     test('on a quantity in other units: what it is in ours', async () => {
         const text = shed.replace('load boards  permanent 0.40', 'let reach = 10 ft\nload boards  permanent 0.40');
-        expect(await markdown(await opened(text), text, '10 ft', 4)).toBe('10 ft = 3.048 m, a length');
+        expect(await markdown(await opened(text), text, '10 ft', 4)).toBe('10 ft = 3.048 m, a length: foot');
     });
 
     test('says nothing of a comment', async () => {

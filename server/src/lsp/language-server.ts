@@ -16,6 +16,7 @@ export class PadstoneLanguageServer extends DefaultLanguageServer {
             capabilities: {
                 ...capabilities,
                 codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] },
+                completionProvider: { ...capabilities.completionProvider, resolveProvider: true },
                 callHierarchyProvider: true,
                 selectionRangeProvider: true,
                 linkedEditingRangeProvider: true,

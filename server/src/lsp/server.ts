@@ -4,13 +4,14 @@ import { DocumentState } from 'langium';
 import {
     addCodeActionHandler, addCompletionHandler, addConfigurationChangeHandler, addDocumentHighlightHandler, addDocumentLinkHandler,
     addDocumentSymbolHandler, addDocumentUpdateHandler, addFindReferencesHandler, addFoldingRangeHandler, addFormattingHandler, addGotoDefinitionHandler, addHoverHandler,
-    addInlayHintHandler, addRenameHandler, addSemanticTokenHandler,
+    addInlayHintHandler, addRenameHandler, addSemanticTokenHandler, addSignatureHelpHandler,
     type LangiumServices, type LangiumSharedServices, type PartialLangiumServices, type PartialLangiumSharedServices
 } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
 import { createPadstoneServices } from '../../../language/src/index.js';
 import type { FileOffer } from '../protocol.js';
 import { BuildScheduler } from './build-scheduler.js';
+import { SectionTrial } from './completion/sections.js';
 import { ComputedDocuments } from './computed-documents.js';
 import { TextFormatter } from './formatting.js';
 import { ResultHovers } from './hover/index.js';
@@ -30,6 +31,7 @@ import { publishResults } from './publish.js';
 import { QuickFixes } from './quick-fixes.js';
 import { ResultsValidator } from './results-validator.js';
 import { SettledDocumentBuilder } from './settled-builder.js';
+import { Signatures } from './signature-help.js';
 import { SnapshotDocumentFactory } from './snapshot-factory.js';
 import { IncludeLinks } from './structure/document-links.js';
 import { Outline } from './structure/document-symbols.js';
@@ -55,7 +57,7 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
         return shared.lsp.LanguageServer.initialize(params);
     });
     publishResults(connection, shared, computed);
-    addHandlers(connection, shared, computed);
+    addHandlers(connection, shared, computed, new SectionTrial(shared, included));
     addNameHandlers(connection, shared, padstone, names);
     connection.onInitialized(params => {
         shared.lsp.LanguageServer.initialized(params);
@@ -72,10 +74,10 @@ function languageModule(computed: ComputedDocuments, included: IncludedFiles, na
         },
         lsp: {
             InlayHintProvider: () => new ResultHints(computed),
-            HoverProvider: () => new ResultHovers(computed),
+            HoverProvider: () => new ResultHovers(computed, names),
             CodeActionProvider: () => new QuickFixes(computed),
             Formatter: () => new TextFormatter(),
-            CompletionProvider: services => new LateCompletion(services),
+            CompletionProvider: services => new LateCompletion(services, names, computed),
             DefinitionProvider: () => new Definitions(names),
             ReferencesProvider: () => new References(names),
             DocumentHighlightProvider: () => new Highlights(names),
@@ -83,7 +85,8 @@ function languageModule(computed: ComputedDocuments, included: IncludedFiles, na
             DocumentLinkProvider: () => new IncludeLinks(names),
             DocumentSymbolProvider: () => new Outline(),
             FoldingRangeProvider: services => new Folding(services),
-            SemanticTokenProvider: services => new NameColours(services)
+            SemanticTokenProvider: services => new NameColours(services),
+            SignatureHelp: services => new Signatures(services, names)
         }
     };
 }
@@ -104,7 +107,7 @@ function sharedModule(scheduler: BuildScheduler, included: IncludedFiles, folder
     };
 }
 
-function addHandlers(connection: Connection, shared: LangiumSharedServices, computed: ComputedDocuments): void {
+function addHandlers(connection: Connection, shared: LangiumSharedServices, computed: ComputedDocuments, sections: SectionTrial): void {
     addDocumentUpdateHandler(connection, shared);
     addConfigurationChangeHandler(connection, shared);
     addInlayHintHandler(connection, shared, DocumentState.Validated);
@@ -112,6 +115,7 @@ function addHandlers(connection: Connection, shared: LangiumSharedServices, comp
     addCodeActionHandler(connection, shared, DocumentState.Validated);
     addPreviewHandlers(connection, shared, computed);
     addCompletionHandler(connection, shared);
+    connection.onCompletionResolve(item => sections.resolve(item));
     addDocumentSymbolHandler(connection, shared);
     addGotoDefinitionHandler(connection, shared);
     // Langium would wait for the state of the workspace here, and answer about an older text.
@@ -122,5 +126,6 @@ function addHandlers(connection: Connection, shared: LangiumSharedServices, comp
     addFormattingHandler(connection, shared);
     addDocumentLinkHandler(connection, shared);
     addSemanticTokenHandler(connection, shared);
+    addSignatureHelpHandler(connection, shared, DocumentState.Parsed);
     shared.workspace.TextDocuments.listen(connection);
 }

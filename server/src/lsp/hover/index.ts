@@ -2,20 +2,22 @@ import { CstUtils, type LangiumDocument } from 'langium';
 import type { HoverProvider } from 'langium/lsp';
 import type { Hover, HoverParams } from 'vscode-languageserver';
 import type { ComputedDocuments } from '../computed-documents.js';
+import type { WorkspaceNames } from '../names/workspace-names.js';
 import { hoverCheck } from './check.js';
 import { hoverInput } from './input.js';
 import { hoverMember } from './member.js';
-import type { HoverOf } from './place.js';
-import { hoverQuantity } from './quantity.js';
-import { hoverStrengthClass } from './strength-class.js';
+import type { Hovered, HoverOf, Place } from './place.js';
+import { hoverQuantity, hoverUnit } from './quantity.js';
+import { hoverDeclared } from './declared.js';
+import { hoverClass, hoverKeyword } from './word.js';
 
 /** The first that knows the place tells of it. */
-const kinds: readonly HoverOf[] = [hoverCheck, hoverMember, hoverStrengthClass, hoverInput, hoverQuantity];
+const kinds: readonly HoverOf[] = [hoverCheck, hoverMember, hoverClass, hoverUnit, hoverInput, hoverQuantity];
 
 export class ResultHovers implements HoverProvider {
-    constructor(private readonly computed: ComputedDocuments) { }
+    constructor(private readonly computed: ComputedDocuments, private readonly names: WorkspaceNames) { }
 
-    getHoverContent(document: LangiumDocument, { position }: HoverParams): Hover | undefined {
+    async getHoverContent(document: LangiumDocument, { position }: HoverParams): Promise<Hover | undefined> {
         const computed = this.computed.get(document.uri);
         const root = document.parseResult.value.$cstNode;
         if (!computed || !root) {
@@ -24,16 +26,21 @@ export class ResultHovers implements HoverProvider {
         const offset = computed.text.offsetAt(position);
         const leaf = CstUtils.findLeafNodeAtOffset(root, offset);
         const word = leaf && !leaf.hidden ? leaf : undefined;
-        for (const hoverOf of kinds) {
-            const hovered = hoverOf({ computed, offset, word });
-            if (hovered) {
-                const { start, end } = hovered.source;
-                return {
-                    contents: { kind: 'markdown', value: hovered.markdown },
-                    range: { start: computed.text.positionAt(start), end: computed.text.positionAt(end) }
-                };
-            }
-        }
-        return undefined;
+        const place = { computed, offset, word };
+        const hovered = firstOf(kinds, place) ?? await hoverDeclared(this.names, document, offset, computed.results) ?? hoverKeyword(place);
+        return hovered && {
+            contents: { kind: 'markdown', value: hovered.markdown },
+            range: { start: computed.text.positionAt(hovered.source.start), end: computed.text.positionAt(hovered.source.end) }
+        };
     }
+}
+
+function firstOf(kinds: readonly HoverOf[], place: Place): Hovered | undefined {
+    for (const hoverOf of kinds) {
+        const hovered = hoverOf(place);
+        if (hovered) {
+            return hovered;
+        }
+    }
+    return undefined;
 }

@@ -1,5 +1,5 @@
 import type { AstNode } from 'langium';
-import { SymbolKind } from 'vscode-languageserver';
+import { CompletionItemKind, SymbolKind } from 'vscode-languageserver';
 
 /** An editor has icons for these alone: the nearest of them. */
 const kinds: Readonly<Record<string, SymbolKind>> = {
@@ -11,4 +11,13 @@ const kinds: Readonly<Record<string, SymbolKind>> = {
 
 export function symbolKind({ $type }: AstNode): SymbolKind {
     return kinds[$type] ?? SymbolKind.Variable;
+}
+
+const completionKinds: Readonly<Record<string, CompletionItemKind>> = {
+    Let: CompletionItemKind.Constant, Load: CompletionItemKind.Event, Member: CompletionItemKind.Struct, Wall: CompletionItemKind.Module, Timber: CompletionItemKind.Class,
+    Steel: CompletionItemKind.Class, Masonry: CompletionItemKind.Class, Detail: CompletionItemKind.Function, Parameter: CompletionItemKind.TypeParameter
+};
+
+export function completionKind({ $type }: AstNode): CompletionItemKind {
+    return completionKinds[$type] ?? CompletionItemKind.Variable;
 }
