@@ -4,7 +4,7 @@ import type { Actions } from './analysis/actions.js';
 import { analyse } from './analysis/index.js';
 import { createParameters, type Parameters } from './catalog/parameters.js';
 import { runChecks, runHangerChecks } from './checks/runner.js';
-import { hangerContext, memberContext, type Basis } from './assemble/contexts.js';
+import { contextsOf, type Basis } from './assemble/contexts.js';
 import { hangerResult } from './assemble/hanger-result.js';
 import { memberResult } from './assemble/member-result.js';
 import { propertiesOf } from './assemble/properties.js';
@@ -12,6 +12,7 @@ import { subjectsOf } from './assemble/subjects.js';
 import type { Lacking } from './assemble/unchecked.js';
 import { conclude } from './conclude.js';
 import { accessChecks } from './pieces/access.js';
+import { recallBy } from './recall.js';
 import type { CheckResult, HangerResult, MemberResult, Missing, Results } from './results.js';
 
 export function compute(evaluation: Evaluation): Results {
@@ -38,7 +39,7 @@ export function findAll(evaluation: Evaluation): Found {
     const { parameters, findings: parameterFindings } = createParameters(model.values);
     const subjects = subjectsOf(model, parameters);
     const { properties, findings: springFindings } = propertiesOf(model, subjects.of, parameters);
-    const actions = analyse(model, properties, parameters);
+    const actions = analyse(model, properties, parameters, { recall: recallBy(parameters, model.values) });
     const { checks, members, hangers, lacking } = checkAll({ model, all: actions, parameters, subjects: subjects.of });
     const access = accessChecks(model);
     const findings = [...evaluation.findings, ...parameterFindings, ...subjects.findings, ...springFindings, ...actions.findings];
@@ -63,9 +64,9 @@ function checkAll(basis: Basis): Checked {
     const checks: CheckResult[] = [];
     const lacking: Lacking[] = [];
     const members: MemberResult[] = [];
+    const contexts = contextsOf(basis);
     for (const actions of all.members) {
-        const member = model.members.find(candidate => candidate.name === actions.member);
-        const context = member && memberContext(basis, member, actions);
+        const context = contexts.ofMember(actions);
         if (context) {
             const run = runChecks(context);
             checks.push(...run.results);
@@ -75,7 +76,7 @@ function checkAll(basis: Basis): Checked {
     }
     const hangers: HangerResult[] = [];
     for (const actions of all.hangers ?? []) {
-        const context = hangerContext(basis, actions);
+        const context = contexts.ofHanger(actions);
         if (context) {
             const { hanger } = context;
             const run = runHangerChecks(context);

@@ -139,7 +139,7 @@ export const recommended = createParameters([]).parameters;
 
 /** With every state that was looked at, so that any combination can be compared; `worst` as the checks get them. */
 export function solve(of: Model, properties: ElasticProperties, parameters = recommended, states: KeptStates = 'every'): Actions {
-    return analyse(of, { member: () => properties, hanger: () => undefined }, parameters, states);
+    return analyse(of, { member: () => properties, hanger: () => undefined }, parameters, { states });
 }
 
 /** The only member's actions. */

@@ -38,7 +38,7 @@ export function modelOf({ members, loads, hangers = [], stages = [] }: Retrofit)
 
 export function solveRetrofit(retrofit: Retrofit): Actions {
     const stiffness = new Map(retrofit.hangers?.map(({ name, k, final }): [string, HangerElasticity] => [name, { initial: k, final: final ?? k }]));
-    return analyse(modelOf(retrofit), { member: retrofit.properties, hanger: ({ name }) => stiffness.get(name) }, retrofit.parameters ?? unfactored, 'every');
+    return analyse(modelOf(retrofit), { member: retrofit.properties, hanger: ({ name }) => stiffness.get(name) }, retrofit.parameters ?? unfactored, { states: 'every' });
 }
 
 /** The force of a hanger in a stage, where there is but one combination; of the initial stiffness. */

@@ -6,14 +6,19 @@ import type { PropertiesOf } from './elastic.js';
 import { draftOf, frameOf } from './frame.js';
 import { connectedGroups } from './groups.js';
 import { hangerProblems } from './join-problems.js';
+import { makeAnew, type Recall } from './prepared.js';
 import type { Problem } from './problems.js';
 import { solveGroup, type GroupActions, type KeptStates } from './solve-group.js';
 
 /**
  * Never throws on bad input: members that cannot be analysed are named in the findings and have no actions.
  * @param states the states to keep at each station: those that may be the worst of a check, or every one that was looked at
+ * @param recall gives what was worked out before of the same group by the same parameters
  */
-export function analyse(model: Model, properties: PropertiesOf, parameters: Parameters, states: KeptStates = 'worst'): Actions {
+export function analyse(
+    model: Model, properties: PropertiesOf, parameters: Parameters,
+    { states = 'worst', recall = makeAnew }: { readonly states?: KeptStates; readonly recall?: Recall } = {}
+): Actions {
     const byName = new Map<string, Member>();
     for (const member of model.members) if (!byName.has(member.name)) byName.set(member.name, member);
     const loads = new Map<string, Load[]>();
@@ -36,7 +41,8 @@ export function analyse(model: Model, properties: PropertiesOf, parameters: Para
         if (problems.length > 0) return { ...none, findings: findingsOf(members, problems) };
         const pairs = hung.flatMap(({ hanger, elastic }) => (elastic ? [{ hanger, elastic }] : []));
         const { frame, problems: unsound } = frameOf(drafts.flatMap(({ body }) => (body ? [body] : [])), pairs, model.stages);
-        const solved = unsound.length === 0 ? solveGroup({ frame, stages: model.stages, equation: model.job.combinations, states }, parameters) : { ...none, problems: unsound };
+        const group = { frame, stages: model.stages, equation: model.job.combinations, states };
+        const solved = unsound.length === 0 ? recall(`group ${JSON.stringify(group)}`, () => solveGroup(group, parameters, recall)) : { ...none, problems: unsound };
         return { ...solved, findings: findingsOf(members, solved.problems) };
     });
     return {

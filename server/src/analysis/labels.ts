@@ -5,17 +5,38 @@ import { isSet } from './durations.js';
 /** Loads that are absent are not named; permanent loads that share a factor are `G`. */
 export function labelOf(cases: readonly UnitCase[], factors: readonly number[]): string {
     const terms: string[] = [];
-    for (const permanent of groupBy(cases.filter((unit) => unit.permanent && !isSet(unit) && factors[unit.id] !== 0), (unit) => factors[unit.id]!)) {
-        terms.push(`${shown(permanent.key)} G`);
+    const { permanent, set, variable } = kindsOf(cases);
+    for (const { key } of groupBy(permanent.filter(({ id }) => factors[id] !== 0), ({ id }) => factors[id]!)) {
+        terms.push(`${shown(key)} G`);
     }
-    for (const unit of cases) if (isSet(unit) && factors[unit.id] !== 0) terms.push(`${shown(factors[unit.id]!)} ${unit.load}`);
-    const variable = cases.filter((unit) => !unit.permanent);
-    for (const { key: load, items } of groupBy(variable, (unit) => unit.load)) {
-        for (const { key: factor, items: present } of groupBy(items.filter((unit) => factors[unit.id] !== 0), (unit) => factors[unit.id]!)) {
-            terms.push(`${shown(factor)} ${load}${placesOf(present, items)}`);
+    for (const { id, load } of set) if (factors[id] !== 0) terms.push(`${shown(factors[id]!)} ${load}`);
+    for (const { key: load, items } of variable) {
+        const present = items.filter(({ id }) => factors[id] !== 0);
+        if (present.length === 0) continue;
+        for (const { key: factor, items: alike } of groupBy(present, ({ id }) => factors[id]!)) {
+            terms.push(`${shown(factor)} ${load}${placesOf(alike, items)}`);
         }
     }
     return terms.length > 0 ? terms.join(' + ') : 'no load';
+}
+
+interface Kinds {
+    readonly permanent: readonly UnitCase[];
+    readonly set: readonly UnitCase[];
+    readonly variable: readonly { readonly key: string; readonly items: readonly UnitCase[] }[];
+}
+
+const known = new WeakMap<readonly UnitCase[], Kinds>();
+
+/** A group's cases are sorted once for all of its combinations. */
+function kindsOf(cases: readonly UnitCase[]): Kinds {
+    const found = known.get(cases) ?? {
+        permanent: cases.filter((unit) => unit.permanent && !isSet(unit)),
+        set: cases.filter(isSet),
+        variable: groupBy(cases.filter((unit) => !unit.permanent), ({ load }) => load)
+    };
+    known.set(cases, found);
+    return found;
 }
 
 /** ` (span 1, 3, right overhang)` where a load stands on some of its stretches only. */

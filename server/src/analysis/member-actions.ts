@@ -14,7 +14,6 @@ import { crossingActions, supportActions, type ReactionContext } from './reactio
 import { deflectionSpansOf, spansOf, tolerance } from './spans.js';
 import type { StagePlan } from './stages.js';
 import { gridOf, jumpsOf, merge, peaksOf, stationsOf, steadyOf, withoutTwins, type Along } from './stations.js';
-import { stiffnessRatio } from './stiffness-ratio.js';
 import { weightPerLength, type UnitCases } from './unit-cases.js';
 
 export interface SolvedStiffness {
@@ -29,6 +28,7 @@ export interface SolvedStage {
     readonly equation: Job['combinations'];
     readonly states: 'worst' | 'every';
     readonly parameters: Parameters;
+    readonly ratios: readonly (number | undefined)[];
     readonly instant: SolvedStiffness;
     /** Where creep shifts what is carried. */
     readonly final?: SolvedStiffness;
@@ -102,7 +102,7 @@ export function memberActions(group: SolvedStage, index: number): MemberActions 
                 return { leaf: i + 1, pieces: runsOf(piece, i), diagrams, moment: rangeOf(diagrams.M), shear: rangeOf(diagrams.V) };
             }),
             bolts: boltActions({ ...context, ids: view.ids }, index),
-            ...optional('stiffnessRatio', stiffnessRatio(piece))
+            ...optional('stiffnessRatio', view.stage.ratios[index])
         })
     };
 }

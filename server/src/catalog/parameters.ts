@@ -36,18 +36,25 @@ export interface Parameters {
     readonly vibrationB: number;
     /** What was used so far is listed here for the sheet. */
     readonly uses: () => readonly ParameterUse[];
+    /** What is used while something is made. */
+    readonly usedBy: <T>(make: () => T) => { readonly made: T; readonly uses: readonly ParameterUse[] };
+    /** Counts as used what something that is known already was made with. */
+    readonly useAgain: (uses: readonly ParameterUse[]) => void;
 }
 
 /** The recommended values with the file's own before them. What the file sets amiss is found, and the recommended value stays. */
 export function createParameters(overrides: readonly ValueOverride[]): { readonly parameters: Parameters; readonly findings: readonly Finding[] } {
     const { set, findings } = settledValues(overrides);
-    const used = new Map<string, ParameterUse>();
+    let used = new Map<string, ParameterUse>();
 
     const use = (name: string, value: number, origin: string): number => {
         if (!used.has(name)) {
             used.set(name, { name, value, origin });
         }
         return value;
+    };
+    const useAgain = (uses: readonly ParameterUse[]): void => {
+        for (const { name, value, origin } of uses) use(name, value, origin);
     };
     const named = (name: string): number => {
         const own = set.get(name);
@@ -76,7 +83,20 @@ export function createParameters(overrides: readonly ValueOverride[]): { readonl
         get finalLimit() { return named('limit final'); },
         get vibrationA() { return named('vibration a'); },
         get vibrationB() { return named('vibration b'); },
-        uses: () => [...used.values()]
+        uses: () => [...used.values()],
+        usedBy: make => {
+            const before = used;
+            used = new Map();
+            try {
+                const made = make();
+                return { made, uses: [...used.values()] };
+            } finally {
+                const own = [...used.values()];
+                used = before;
+                useAgain(own);
+            }
+        },
+        useAgain
     };
     return { parameters, findings };
 }

@@ -16,7 +16,7 @@ export interface AnyMember {
     readonly loads: readonly Load[];
     /** All members of the file, for those that this one meets. */
     readonly members: readonly Member[];
-    /** All hangers of the file that are there in this stage. */
+    /** The hangers at this member that are there in this stage. */
     readonly hangers: readonly Hanger[];
     /** All materials of the file, for plates. */
     readonly materials: readonly Material[];
