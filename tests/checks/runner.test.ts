@@ -21,9 +21,11 @@ const outcomes = (...utilisations: number[]) => {
 };
 
 describe('the runner', () => {
-    it('keeps the worst outcome and explains that one alone', () => {
+    it('keeps the worst outcome and explains that one alone, once it is asked', () => {
         const { results, explained } = outcomes(0.2, 0.9, 0.4);
         expect(results).toMatchObject([{ id: 'J1.bending', utilisation: 0.9, pass: true, at: { value: 1, unit: 'm' }, stage: null, option: null }]);
+        expect(explained).toEqual([]);
+        expect(results[0]!.steps).toBe(results[0]!.steps);
         expect(explained).toEqual([0.9]);
     });
     it.each([[1, true], [1 + Number.EPSILON, false], [Infinity, false]])('at %d passes: %s', (utilisation, pass) => {

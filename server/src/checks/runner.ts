@@ -54,6 +54,7 @@ function run<C>(subject: Subject, context: C, checks: readonly Check<C>[]): Chec
 /** Nothing passes but a number from 0 to 1; what is no number, or below nought, counts as Infinity. */
 function resultOf<C>({ name, source, stage, option }: Subject, check: Check<C>, outcome: Outcome): CheckResult {
     const utilisation = isSound(outcome.utilisation) ? outcome.utilisation : Infinity;
+    let steps: readonly Step[] | undefined;
     return {
         id: `${name}.${check.name}`,
         subject: name,
@@ -68,7 +69,8 @@ function resultOf<C>({ name, source, stage, option }: Subject, check: Check<C>, 
         duration: outcome.combination.duration,
         at: { value: outcome.at / 1000, unit: 'm' },
         clause: outcome.clause ?? check.clause,
-        steps: withLeaf(outcome),
+        // Written out when it is read: nine of ten runs only ask how far it is used.
+        get steps() { return steps ??= withLeaf(outcome); },
         source
     };
 }

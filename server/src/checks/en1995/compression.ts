@@ -8,7 +8,7 @@ import { axialStresses, axialStressSteps, bendingSums, governingAxis, sidewaysSi
 import { bendingFactorTerms, bendingStrength } from './bending.js';
 import { bucklingOf, type Buckling } from './buckling.js';
 import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
-import { heldByBolts, lateralBucklingLength, negligibleForce, segmentsIn, spanBucklingLength, spansAt } from './free-length.js';
+import { heldByBolts, lateralBucklingLength, negligibleForce, onceBySpan, segmentsIn, spanBucklingLength, spansAt } from './free-length.js';
 
 export interface CompressionStrengths { readonly fc0: number; readonly fmy: number; readonly fmz: number }
 
@@ -49,12 +49,7 @@ export const compression: MemberCheck = {
         const along = strength.fc0_k;
         const fmy = bendingStrength(context);
         const fmz = sidewaysSizeFactor(context) * strength.fm_k;
-        const lengths = new Map<Station, BucklingPair>();
-        const pairAt = (station: Station): BucklingPair => {
-            const pair = lengths.get(station) ?? bucklingAt(context, station);
-            lengths.set(station, pair);
-            return pair;
-        };
+        const pairAt = onceBySpan(actions, station => bucklingAt(context, station));
         const place = worstPlace(actions, (state, segment, station) => {
             if (state.N >= -negligibleForce) {
                 return undefined;

@@ -1,5 +1,5 @@
 /** Lengths that are free to buckle around a station. Lengths mm. */
-import type { MemberActions, Segment, Span } from '../../analysis/actions.js';
+import type { MemberActions, Segment, Span, Station } from '../../analysis/actions.js';
 import type { MemberContext } from '../check.js';
 
 /** An axial force no larger than this is rounding in the analysis, N. */
@@ -12,6 +12,22 @@ export function spansAt({ spans }: MemberActions, x: number, length: number): re
         return touching;
     }
     return spans.length > 0 ? spans : [{ from: 0, to: length, overhang: true }];
+}
+
+/** What is the same at all stations within one span is made once for it. */
+export function onceBySpan<T>({ spans }: MemberActions, make: (station: Station) => T): (station: Station) => T {
+    const within = new Map<Span, T>();
+    const known = new Map<Station, T>();
+    return station => {
+        const span = spans.find(({ from, to }) => from < station.x && station.x < to);
+        const found = span ? within.get(span) : known.get(station);
+        if (found !== undefined) {
+            return found;
+        }
+        const made = make(station);
+        if (span) within.set(span, made); else known.set(station, made);
+        return made;
+    };
 }
 
 export function segmentsIn({ segments }: MemberActions, { from, to }: Span): readonly Segment[] {

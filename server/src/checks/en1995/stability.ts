@@ -1,4 +1,4 @@
-import type { ActionState, Segment, Station } from '../../analysis/actions.js';
+import type { ActionState, Segment } from '../../analysis/actions.js';
 import type { Step } from '../../results.js';
 import type { MemberCheck, MemberContext } from '../check.js';
 import { whereOf, worstPlace, type Place } from '../governing.js';
@@ -10,7 +10,7 @@ import { bucklingAt, bucklingSteps } from './compression.js';
 import { compressionEdgeAt, type CompressionEdge } from './compression-edge.js';
 import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
 import { shearModulus05, torsionConstant } from './lateral-buckling.js';
-import { negligibleForce } from './free-length.js';
+import { negligibleForce, onceBySpan } from './free-length.js';
 
 /**
  * Bending with compression, (6.35), and bending by itself, (6.33): the larger.
@@ -21,7 +21,7 @@ export function stabilitySum(bending: number, axial: number): number {
     return axial > 0 ? Math.max(bending, bending ** 2 + axial) : bending;
 }
 
-/** What holds the member sideways at one station, looked up once. */
+/** What holds the member sideways at one station. */
 interface Lateral { readonly sagging: CompressionEdge; readonly hogging: CompressionEdge; readonly buckling: Buckling }
 
 export const stability: MemberCheck = {
@@ -31,16 +31,11 @@ export const stability: MemberCheck = {
         const factorOf = durationFactors(context);
         const fm = bendingStrength(context);
         const fc0 = context.strength.fc0_k;
-        const known = new Map<Station, Lateral>();
-        const lateralAt = (station: Station): Lateral => {
-            const lateral = known.get(station) ?? {
-                sagging: compressionEdgeAt(context, station.x, false),
-                hogging: compressionEdgeAt(context, station.x, true),
-                buckling: bucklingAt(context, station).z
-            };
-            known.set(station, lateral);
-            return lateral;
-        };
+        const lateralAt = onceBySpan(context.actions, (station): Lateral => ({
+            sagging: compressionEdgeAt(context, station.x, false),
+            hogging: compressionEdgeAt(context, station.x, true),
+            buckling: bucklingAt(context, station).z
+        }));
         const partsOf = (state: ActionState, { b, h }: Segment, lateral: Lateral): { readonly bending: number; readonly axial: number } => {
             const factor = factorOf(state.combination.duration);
             return {

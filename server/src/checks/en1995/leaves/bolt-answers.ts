@@ -2,7 +2,7 @@
 import type { Combination } from '../../../analysis/actions.js';
 import type { MemberContext } from '../../check.js';
 import type { Answer } from '../../judged.js';
-import { isProblem, type Verdict } from '../../verdict.js';
+import { isProblem, type Problem, type Verdict } from '../../verdict.js';
 import { boltShear, type BoltThroughLeaves } from '../fasteners/bolt-through-leaves.js';
 import { rowAlongGrain } from '../fasteners/effective-number.js';
 import type { Leaf } from '../fasteners/leaf.js';
@@ -14,21 +14,42 @@ const through = ({ fastener }: ThroughBolt, leaves: readonly Leaf[]): BoltThroug
 
 /** Each bolt in each combination: every plane's force at its angle to the grain. */
 export function shearAnswers(context: MemberContext, bolts: readonly ThroughBolt[], leaves: readonly Leaf[]): readonly Answer[] {
-    return bolts.flatMap(bolt => bolt.cases.map(({ combination, forces }) => ({
-        said: named(bolt.name, boltShear(through(bolt, leaves), forces, connectionFactors(context, combination))),
-        where: { combination, at: bolt.x }
-    })));
+    const known = shears.get(context) ?? new Map<BoltCase, Verdict | Problem>();
+    shears.set(context, known);
+    return bolts.flatMap(bolt => bolt.cases.map(one => {
+        const { combination, forces } = one;
+        const said = known.get(one) ?? named(bolt.name, boltShear(through(bolt, leaves), forces, connectionFactors(context, combination)));
+        known.set(one, said);
+        return { said, where: { combination, at: bolt.x } };
+    }));
 }
+
+/** The bolts at a butt are looked at once more, as a group. */
+const shears = new WeakMap<MemberContext, Map<BoltCase, Verdict | Problem>>();
 
 /** Bolts one behind another that push the same way, 8.1.2(4) and (5). */
 export function rowAnswers(context: MemberContext, bolts: readonly ThroughBolt[], leaves: readonly Leaf[]): readonly Answer[] {
     const combinations = new Set(bolts.flatMap(({ cases }) => cases.map(({ combination }) => combination)));
     const known = new Map(bolts.map(bolt => [bolt, new Map(bolt.cases.map(one => [one.combination, one]))]));
     const caseOf = (bolt: ThroughBolt, combination: Combination): BoltCase | undefined => known.get(bolt)?.get(combination);
-    return linesOf(bolts).flatMap(line => [...combinations].flatMap(combination =>
-        Array.from({ length: leaves.length - 1 }, (_, plane) => runsIn(line, bolt => caseOf(bolt, combination), plane)).flatMap((runs, plane) =>
-            runs.flatMap(run => answerOf(context, run, plane, leaves)))));
+    return linesOf(bolts).flatMap(line => Array.from({ length: leaves.length - 1 }, (_, plane) =>
+        greatestOf([...combinations].flatMap(combination => runsIn(line, bolt => caseOf(bolt, combination), plane)))
+            .flatMap(run => answerOf(context, run, plane, leaves))).flat());
 }
+
+/** Of all combinations of one duration that push the same bolts, with the same one most: what they hold is the same. */
+function greatestOf(runs: readonly (readonly Loaded[])[]): readonly (readonly Loaded[])[] {
+    const greatest = new Map<string, { readonly run: readonly Loaded[]; readonly force: number }>();
+    for (const run of runs) {
+        const key = [run[0]!.loaded.combination.duration, run[0]!.bolt.x, run.length, mostOf(run).bolt.x, Math.sign(run[0]!.along)].join(' ');
+        const force = forceOf(run);
+        if (!((greatest.get(key)?.force ?? -1) >= force)) greatest.set(key, { run, force });
+    }
+    return [...greatest.values()].map(({ run }) => run);
+}
+
+const mostOf = (run: readonly Loaded[]): Loaded => run.reduce((a, b) => Math.abs(b.along) > Math.abs(a.along) ? b : a);
+const forceOf = (run: readonly Loaded[]): number => run.reduce((sum, { along }) => sum + Math.abs(along), 0);
 
 interface Loaded { readonly bolt: ThroughBolt; readonly loaded: BoltCase; readonly along: number }
 
@@ -65,7 +86,7 @@ function runsIn(line: readonly ThroughBolt[], caseOf: (bolt: ThroughBolt) => Bol
 }
 
 function answerOf(context: MemberContext, run: readonly Loaded[], plane: number, leaves: readonly Leaf[]): readonly Answer[] {
-    const most = run.reduce((a, b) => Math.abs(b.along) > Math.abs(a.along) ? b : a);
+    const most = mostOf(run);
     const { combination } = most.loaded;
     const factors = connectionFactors(context, combination);
     const one = boltShear(through(most.bolt, leaves), most.loaded.forces.map(({ x }, i) => ({ x: i === plane ? x : 0, z: 0 })), factors);
@@ -74,7 +95,7 @@ function answerOf(context: MemberContext, run: readonly Loaded[], plane: number,
     }
     const stations = run.map(({ bolt }) => bolt.x);
     const a1 = Math.min(...stations.slice(1).map((x, i) => x - stations[i]!));
-    const force = run.reduce((sum, { along }) => sum + Math.abs(along), 0);
+    const force = forceOf(run);
     const row = `row of ${run.length} from ${metres(stations[0]!)} to ${metres(stations.at(-1)!)} m, between leaf ${plane + 1} and ${plane + 2}`;
     return [{
         said: named(row, rowAlongGrain({ n: run.length, a1, d: most.bolt.d }, force, one.capacity.value * 1e3)),

@@ -25,8 +25,16 @@ export interface ThroughBolt {
     readonly cases: readonly BoltCase[];
 }
 
-/** Every bolt whose size and grade are in the tables. */
+/** Every bolt whose size and grade are in the tables; asked for by more than one check. */
 export function throughBolts(rows: readonly BoltRow[], actions: readonly BoltActions[]): readonly ThroughBolt[] {
+    const found = known.get(actions) ?? laidOut(rows, actions);
+    known.set(actions, found);
+    return found;
+}
+
+const known = new WeakMap<readonly BoltActions[], readonly ThroughBolt[]>();
+
+function laidOut(rows: readonly BoltRow[], actions: readonly BoltActions[]): readonly ThroughBolt[] {
     return rows.flatMap((row, r) => {
         const fastener = fastenerOf(row);
         return fastener ? row.places.map(({ x, height }, p): ThroughBolt => ({
