@@ -40,10 +40,21 @@ export interface Sheet {
     readonly html: string;
 }
 
-/** In the initialization options: the editor answers the two requests below, so that files which are not on the server's disk can be read. */
-export interface FileOffer {
+/** Initialization options: what an editor does beyond the protocol. */
+export interface EditorOffer {
+    /** It answers the two requests below, so that files which are not on the server's disk can be read. */
     readonly files?: boolean;
+    /** It has the commands below, for lenses and hints. */
+    readonly commands?: boolean;
+    /** What the code of a finding is put behind, to make the address of what is written about it. */
+    readonly documentation?: string;
+    /** False where only what is open is to be computed. */
+    readonly wholeFolder?: boolean;
 }
+
+/** Commands of the editor: both take the address of a document and a line, from 1. */
+export const openSheetCommand = 'padstone.openPreview';
+export const breakEvenCommand = 'padstone.runBreakEven';
 
 /** Request, server to client: the text of a file; null where there is none. */
 export const readFileRequest = 'padstone/readFile';
@@ -53,3 +64,62 @@ export interface ReadParams {
     readonly uri: string;
 }
 export type ReadDirectoryAnswer = readonly { readonly uri: string; readonly folder: boolean }[];
+
+/** Request: the calculations in the folders that the editor has open, as addresses. */
+export const jobsRequest = 'padstone/jobs';
+
+/** Request: what came out of a calculation, in words; also of one that is not open. Null where there is none. */
+export const overviewRequest = 'padstone/overview';
+export interface OverviewParams {
+    readonly uri: string;
+}
+export interface Overview {
+    readonly uri: string;
+    readonly title: string;
+    readonly verdict: 'pass' | 'fail' | 'incomplete';
+    readonly verdictReason: string;
+    /** Members and hangers. */
+    readonly subjects: readonly OverviewSubject[];
+    readonly hazards: readonly OverviewHazard[];
+    readonly requirements: readonly OverviewRequirement[];
+    readonly unchecked: readonly string[];
+    /** Errors of the text. */
+    readonly errors: readonly { readonly message: string; readonly line: number }[];
+}
+export interface OverviewSubject {
+    readonly name: string;
+    readonly description: string;
+    readonly state: 'holds' | 'fails' | 'incomplete' | 'not computed';
+    /** `bending 83 % · 9.9 mm = L/475` */
+    readonly headline: string;
+    /** From 1; of the calculation's own file, where an included one declares it. */
+    readonly line: number;
+    /** Each in its worst stage, worst first. */
+    readonly checks: readonly { readonly id: string; readonly check: string; readonly use: string; readonly pass: boolean; readonly clause: string; readonly governs: string }[];
+}
+export interface OverviewHazard {
+    readonly code: string;
+    readonly severity: 'stop' | 'warn' | 'note';
+    readonly subject: string;
+    readonly message: string;
+    readonly action: string;
+    readonly decider: string;
+    /** What was done about it. */
+    readonly answer?: string;
+    readonly line: number;
+}
+export interface OverviewRequirement {
+    readonly text: string;
+    /** Undefined where it is not known. */
+    readonly holds?: boolean;
+    readonly reason?: string;
+    readonly line: number;
+}
+
+/** Request: one check with its formulas and numbers, as Markdown; null where there is none of this id. */
+export const calculationRequest = 'padstone/calculation';
+export interface CalculationParams {
+    readonly uri: string;
+    /** `T2.bending` */
+    readonly id: string;
+}

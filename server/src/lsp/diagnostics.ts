@@ -18,6 +18,12 @@ export function diagnosticsOf({ text, results }: Computed): Diagnostic[] {
     return results.findings.slice(0, most).map(finding => finding.source.file === results.file ? diagnosticOf(finding, text) : elsewhere(finding, text));
 }
 
+/** Each with where more is written about its code, where the editor says how that is found. */
+export function documented(diagnostics: readonly Diagnostic[], documentation: string | undefined): Diagnostic[] {
+    return diagnostics.map(diagnostic => documentation === undefined || typeof diagnostic.code !== 'string' ? diagnostic
+        : { ...diagnostic, codeDescription: { href: `${documentation}${diagnostic.code}` } });
+}
+
 export function diagnosticOf(finding: Finding, text: TextDocument): Diagnostic {
     return {
         ...inWords(finding),

@@ -45,7 +45,9 @@ export class IncludedFiles {
                     return included;
                 }
             });
-            this.includedBy.set(UriUtils.normalize(document.uri), needed);
+            if (this.editor.get(document.uri)) {
+                this.includedBy.set(UriUtils.normalize(document.uri), needed);
+            }
             const missing = [...needed].filter(uri => !this.isKnown(uri));
             if (missing.length === 0) {
                 const sources = [...found].map(([uri, { textDocument }]) => ({ file: UriUtils.relative(UriUtils.dirname(document.uri), uri), text: textDocument.getText() }));

@@ -3,12 +3,14 @@ import type { InlayHintProvider } from 'langium/lsp';
 import type { InlayHint, InlayHintParams, Position, Range } from 'vscode-languageserver';
 import { memberSummaries, type MemberSummary } from '../summary.js';
 import { percentUp } from '../sheet/numbers.js';
+import { openSheetCommand } from '../protocol.js';
+import type { EditorCommands } from './editor-commands.js';
 import type { ComputedDocuments } from './computed-documents.js';
 import { checksTable } from './markdown.js';
 
 /** `bending 83 % · 9.9 mm = L/475` after each member's name, the worst of all stages. */
 export class ResultHints implements InlayHintProvider {
-    constructor(private readonly computed: ComputedDocuments) { }
+    constructor(private readonly computed: ComputedDocuments, private readonly commands: EditorCommands) { }
 
     getInlayHints(document: LangiumDocument, { range }: InlayHintParams): InlayHint[] {
         const computed = this.computed.get(document.uri);
@@ -16,11 +18,17 @@ export class ResultHints implements InlayHintProvider {
             .filter(({ source }) => source.file === computed.results.file)
             .map(member => ({
                 position: computed.text.positionAt(member.source.end),
-                label: hintLabel(member),
-                tooltip: { kind: 'markdown' as const, value: checksTable(member) },
+                ...this.labelled(computed.text.uri, member),
                 paddingLeft: true
             }))
             .filter(hint => contains(range, hint.position)) : [];
+    }
+
+    /** Where the editor can, the hint leads to the member's place in the sheet. */
+    private labelled(uri: string, member: MemberSummary): Pick<InlayHint, 'label' | 'tooltip'> {
+        const tooltip = { kind: 'markdown' as const, value: checksTable(member) };
+        const command = { title: 'Open the sheet here', command: openSheetCommand, arguments: [uri, member.source.line] };
+        return this.commands.offered ? { label: [{ value: hintLabel(member), tooltip, command }] } : { label: hintLabel(member), tooltip };
     }
 }
 

@@ -18,6 +18,7 @@ export class PadstoneLanguageServer extends DefaultLanguageServer {
                 codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix] },
                 completionProvider: { ...capabilities.completionProvider, resolveProvider: true },
                 callHierarchyProvider: true,
+                diagnosticProvider: { identifier: 'padstone', interFileDependencies: true, workspaceDiagnostics: true },
                 selectionRangeProvider: true,
                 linkedEditingRangeProvider: true,
                 workspaceSymbolProvider: true,

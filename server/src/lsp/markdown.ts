@@ -46,7 +46,7 @@ export function otherStages(checks: readonly CheckResult[]): string {
     return checks.length === 0 ? '' : `Other stages: ${checks.map(({ stage, utilisation }) => `${escape(stage ?? '')} ${percentUp(utilisation)}`).join(', ')}`;
 }
 
-function governs(check: CheckResult): string {
+export function governs(check: CheckResult): string {
     const stage = check.stage === null ? '' : `, stage ${check.stage}`;
     return `${check.combination}${check.duration ? ` (${check.duration})` : ''}${stage}`;
 }

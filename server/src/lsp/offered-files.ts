@@ -1,7 +1,7 @@
 /** Files as the server may read them: those on its own disk, and through the editor all others that the editor has. */
 import { EmptyFileSystemProvider, URI, type FileSystemNode, type FileSystemProvider } from 'langium';
 import type { Connection } from 'vscode-languageserver';
-import { readDirectoryRequest, readFileRequest, type FileOffer, type ReadDirectoryAnswer } from '../protocol.js';
+import { readDirectoryRequest, readFileRequest, type EditorOffer, type ReadDirectoryAnswer } from '../protocol.js';
 
 export class OfferedFiles {
     private readonly hasDisk: boolean;
@@ -12,7 +12,7 @@ export class OfferedFiles {
     }
 
     /** What the editor says at the start: whether it reads files for the server. */
-    offer(options: FileOffer | undefined): void {
+    offer(options: EditorOffer | undefined): void {
         this.offered = options?.files === true;
     }
 

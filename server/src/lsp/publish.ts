@@ -12,8 +12,12 @@ export function publishResults(connection: Connection, shared: LangiumSharedServ
     /** Versions of the texts whose results were sent last. */
     const published = new Map<string, number>();
     let refreshes = false;
+    let pulls = false;
+    let refreshesDiagnostics = false;
     shared.lsp.LanguageServer.onInitialize(({ capabilities }) => {
         refreshes = capabilities.workspace?.inlayHint?.refreshSupport === true;
+        pulls = capabilities.textDocument?.diagnostic !== undefined;
+        refreshesDiagnostics = pulls && capabilities.workspace?.diagnostics?.refreshSupport === true;
     });
     builder.onDocumentPhase(DocumentState.Validated, async document => {
         const found = computed.get(document.uri);
@@ -21,12 +25,17 @@ export function publishResults(connection: Connection, shared: LangiumSharedServ
             return;
         }
         const { uri, version } = found.text;
-        await connection.sendDiagnostics({ uri, version, diagnostics: document.diagnostics ?? [] });
+        if (!pulls) {
+            await connection.sendDiagnostics({ uri, version, diagnostics: document.diagnostics ?? [] });
+        }
         const notice: ResultsNotice = { uri, version, verdict: found.results.verdict, summary: summaryOf(found.results) };
         await connection.sendNotification(resultsNotification, notice);
         // The text is the same and what it includes is not: the editor has no cause of its own to ask again.
         if (refreshes && published.get(uri) === version) {
             await connection.languages.inlayHint.refresh();
+        }
+        if (refreshesDiagnostics && published.get(uri) === version) {
+            await connection.languages.diagnostics.refresh();
         }
         published.set(uri, version);
     });
@@ -34,7 +43,9 @@ export function publishResults(connection: Connection, shared: LangiumSharedServ
         for (const uri of deleted) {
             computed.delete(uri);
             published.delete(uri.toString());
-            await connection.sendDiagnostics({ uri: uri.toString(), diagnostics: [] });
+            if (!pulls) {
+                await connection.sendDiagnostics({ uri: uri.toString(), diagnostics: [] });
+            }
         }
     });
 }

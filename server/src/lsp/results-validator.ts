@@ -1,11 +1,10 @@
-import { delayNextTick, interruptAndCheck, UriUtils, type DocumentValidator, type LangiumDocument, type ValidationOptions } from 'langium';
+import { delayNextTick, interruptAndCheck, type DocumentValidator, type LangiumDocument, type ValidationOptions } from 'langium';
 import { CancellationToken, type Diagnostic } from 'vscode-languageserver';
 import type { TextDocuments } from 'langium/lsp';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import { compute } from '../compute.js';
-import { noResults } from '../no-results.js';
 import type { Results } from '../results.js';
-import type { Broken, Computed, ComputedDocuments } from './computed-documents.js';
+import { computeDocument } from './compute-document.js';
+import type { Broken, ComputedDocuments } from './computed-documents.js';
 import { diagnosticsOf } from './diagnostics.js';
 import type { IncludedFiles } from './included-files.js';
 
@@ -24,25 +23,10 @@ export class ResultsValidator implements DocumentValidator {
         // Lets in what has arrived meanwhile: a change among it gives this build up before its longest step.
         await delayNextTick();
         await interruptAndCheck(cancellation);
-        const { results, sources } = await this.resultsOf(document);
+        const { results, sources } = await computeDocument(document, this.included);
         const computed = { text: document.textDocument, results, sources, broken: brokenBy(document, results) };
         this.computed.set(document.uri, computed);
         return diagnosticsOf(computed);
-    }
-
-    /** A defect of ours in one file takes neither the server nor the other files with it. */
-    private async resultsOf(document: LangiumDocument): Promise<Pick<Computed, 'results' | 'sources'>> {
-        const file = UriUtils.basename(document.uri);
-        try {
-            const { evaluation, sources } = await this.included.evaluate(document, file);
-            return { results: compute(evaluation), sources };
-        } catch (error) {
-            const message = error instanceof Error ? error.message : String(error);
-            return {
-                results: noResults(file, 'program-failed', `Padstone itself failed on this text, which is a defect of Padstone: ${message}`),
-                sources: [{ file, text: document.textDocument.getText() }]
-            };
-        }
     }
 }
 

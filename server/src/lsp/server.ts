@@ -2,17 +2,20 @@
 import type { FileSystemProvider, Module } from 'langium';
 import { DocumentState } from 'langium';
 import {
-    addCodeActionHandler, addCompletionHandler, addConfigurationChangeHandler, addDocumentHighlightHandler, addDocumentLinkHandler,
+    addCodeActionHandler, addCodeLensHandler, addCompletionHandler, addConfigurationChangeHandler, addDocumentHighlightHandler, addDocumentLinkHandler,
     addDocumentSymbolHandler, addDocumentUpdateHandler, addFindReferencesHandler, addFoldingRangeHandler, addFormattingHandler, addGotoDefinitionHandler, addHoverHandler,
     addInlayHintHandler, addRenameHandler, addSemanticTokenHandler, addSignatureHelpHandler,
     type LangiumServices, type LangiumSharedServices, type PartialLangiumServices, type PartialLangiumSharedServices
 } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
 import { createPadstoneServices } from '../../../language/src/index.js';
-import type { FileOffer } from '../protocol.js';
+import type { EditorOffer } from '../protocol.js';
+import { AnyResults } from './any-results.js';
 import { BuildScheduler } from './build-scheduler.js';
+import { SheetLenses } from './code-lenses.js';
 import { SectionTrial } from './completion/sections.js';
 import { ComputedDocuments } from './computed-documents.js';
+import { EditorCommands } from './editor-commands.js';
 import { TextFormatter } from './formatting.js';
 import { ResultHovers } from './hover/index.js';
 import { IncludedFiles } from './included-files.js';
@@ -26,8 +29,10 @@ import { WorkspaceNames } from './names/workspace-names.js';
 import { NoWorkspaceManager } from './no-workspace.js';
 import { OfferedFiles } from './offered-files.js';
 import { buildDocuments, OpenDocumentsHandler } from './open-documents.js';
+import { addOverviewHandlers } from './overview.js';
 import { addPreviewHandlers } from './preview.js';
 import { publishResults } from './publish.js';
+import { PullDiagnostics } from './pull-diagnostics.js';
 import { QuickFixes } from './quick-fixes.js';
 import { ResultsValidator } from './results-validator.js';
 import { SettledDocumentBuilder } from './settled-builder.js';
@@ -43,6 +48,7 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
     const files = new OfferedFiles(disk, connection);
     const folders = new WorkspaceFolders(files);
     const computed = new ComputedDocuments();
+    const commands = new EditorCommands();
     const scheduler: BuildScheduler = new BuildScheduler(
         uris => buildDocuments(shared, uris),
         () => shared.workspace.WorkspaceLock.cancelWrite()
@@ -50,13 +56,20 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
     const included: IncludedFiles = new IncludedFiles(() => shared, files);
     const names = new WorkspaceNames(included, folders);
     const { shared, padstone } = createPadstoneServices(
-        { connection, fileSystemProvider: () => disk }, languageModule(computed, included, names), sharedModule(scheduler, included, folders));
+        { connection, fileSystemProvider: () => disk }, languageModule(computed, included, names, commands), sharedModule(scheduler, included, folders));
     connection.onInitialize(params => {
-        files.offer(params.initializationOptions as FileOffer | undefined);
+        const offer = params.initializationOptions as EditorOffer | undefined;
+        files.offer(offer);
+        commands.offer(offer?.commands);
+        pull.start(offer);
         folders.initialize(params);
         return shared.lsp.LanguageServer.initialize(params);
     });
+    const results = new AnyResults(shared, computed, included);
+    const pull = new PullDiagnostics(results, names, folders);
     publishResults(connection, shared, computed);
+    pull.addTo(connection);
+    addOverviewHandlers(connection, results, folders);
     addHandlers(connection, shared, computed, new SectionTrial(shared, included));
     addNameHandlers(connection, shared, padstone, names);
     connection.onInitialized(params => {
@@ -67,13 +80,13 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
 }
 
 /** What the server knows about one document. */
-function languageModule(computed: ComputedDocuments, included: IncludedFiles, names: WorkspaceNames): Module<LangiumServices, PartialLangiumServices> {
+function languageModule(computed: ComputedDocuments, included: IncludedFiles, names: WorkspaceNames, commands: EditorCommands): Module<LangiumServices, PartialLangiumServices> {
     return {
         validation: {
             DocumentValidator: services => new ResultsValidator(computed, services.shared.workspace.TextDocuments, included)
         },
         lsp: {
-            InlayHintProvider: () => new ResultHints(computed),
+            InlayHintProvider: () => new ResultHints(computed, commands),
             HoverProvider: () => new ResultHovers(computed, names),
             CodeActionProvider: () => new QuickFixes(computed),
             Formatter: () => new TextFormatter(),
@@ -86,6 +99,7 @@ function languageModule(computed: ComputedDocuments, included: IncludedFiles, na
             DocumentSymbolProvider: () => new Outline(),
             FoldingRangeProvider: services => new Folding(services),
             SemanticTokenProvider: services => new NameColours(services),
+            CodeLensProvider: () => new SheetLenses(commands),
             SignatureHelp: services => new Signatures(services, names)
         }
     };
@@ -125,6 +139,7 @@ function addHandlers(connection: Connection, shared: LangiumSharedServices, comp
     addFoldingRangeHandler(connection, shared);
     addFormattingHandler(connection, shared);
     addDocumentLinkHandler(connection, shared);
+    addCodeLensHandler(connection, shared, DocumentState.Parsed);
     addSemanticTokenHandler(connection, shared);
     addSignatureHelpHandler(connection, shared, DocumentState.Parsed);
     shared.workspace.TextDocuments.listen(connection);
