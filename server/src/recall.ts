@@ -6,23 +6,21 @@ import type { ParameterUse } from './results.js';
 
 interface Known { readonly made: unknown; readonly uses: readonly ParameterUse[] }
 
-/** A handful of jobs, each a few groups; the one that was asked for last goes last. */
-const room = 24;
-/** Characters: what is larger is not kept. */
-const largest = 4_000_000;
+/** What the last few jobs were made of, the last one first: what none of them needed is let go. */
+const jobs: Map<string, Known>[] = [];
+const room = 4;
 
-const memory = new Map<string, Known>();
-
+/** For one job: what it asks for is kept until a few others have been computed. */
 export function recallBy(parameters: Parameters, values: readonly ValueOverride[]): Recall {
     const before = JSON.stringify(values.map(({ name, value }) => [name, value]));
+    const own = new Map<string, Known>();
+    jobs.unshift(own);
+    jobs.length = Math.min(jobs.length, room);
     return <T>(content: string, make: () => T): T => {
         const key = before + content;
-        const known = memory.get(key);
-        memory.delete(key);
+        const known = jobs.find((job) => job.has(key))?.get(key);
         const found = known ?? parameters.usedBy(make);
-        if (key.length <= largest) memory.set(key, found);
-        const [oldest] = memory.keys();
-        if (memory.size > room && oldest !== undefined) memory.delete(oldest);
+        own.set(key, found);
         if (known) parameters.useAgain(known.uses);
         return found.made as T;
     };
