@@ -1,4 +1,5 @@
 // Bundles every entry point into dist/, or into another folder: `--out FOLDER`. `--watch` rebuilds on change; `--minify` for the package.
+import { cp } from 'node:fs/promises';
 import * as esbuild from 'esbuild';
 
 const watch = process.argv.includes('--watch');
@@ -40,4 +41,10 @@ for (const options of bundles) {
     } else {
         await esbuild.build(options);
     }
+}
+
+// The font of a PDF, beside the command that writes it, with its licence.
+const font = 'node_modules/dejavu-fonts-ttf';
+for (const [from, to] of [['ttf/DejaVuSans.ttf'], ['ttf/DejaVuSans-Bold.ttf'], ['LICENSE', 'LICENSE']]) {
+    await cp(`${font}/${from}`, `${outdir}/fonts/${to ?? from.split('/').at(-1)}`);
 }

@@ -233,6 +233,15 @@ describe('sheet', () => {
         expect(await readFile(join(folder, 'two.md'), 'utf8')).toBe(one);
     });
 
+    test('is a PDF where the file ends so, on the paper that is asked for', async () => {
+        const { code, stdout } = await here(['sheet', await file('passes.padstone', passing), '-o', 'shed.pdf', '--paper', 'Letter']);
+        expect(stdout).toMatch(/PASS, .*\nWrote shed\.pdf\n$/);
+        expect(code).toBe(0);
+        const pdf = await readFile(join(folder, 'shed.pdf'), 'latin1');
+        expect(pdf).toMatch(/^%PDF-1\./);
+        expect(pdf).toContain('/MediaBox [0 0 612 792]');
+    });
+
     test('is of no kind that nobody knows', async () => {
         const { code, stderr } = await here(['sheet', await file('passes.padstone', passing), '-o', 'sheet.doc']);
         expect(stderr).toContain('what kind of sheet is sheet.doc? It may end in .html,');

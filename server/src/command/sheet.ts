@@ -1,7 +1,9 @@
 import { realpath, writeFile } from 'node:fs/promises';
 import { extname, resolve } from 'node:path';
-import type { Command } from 'commander';
+import { fileURLToPath } from 'node:url';
+import { Option, type Command } from 'commander';
 import type { Results } from '../results.js';
+import type { Paper, PdfOptions } from '../sheet/pdf/index.js';
 import { sheetMeta, undated, type Meta } from '../sheet-meta.js';
 import { renderMarkdown, renderSheet } from '../sheet/index.js';
 import { calculateFile, describe } from './calculate-file.js';
@@ -10,23 +12,33 @@ import { findingLines } from './format/text-lists.js';
 import { verdictLine } from './format/text.js';
 import type { Page } from './format/page.js';
 
+type Write = (results: Results, meta: Meta, options: PdfOptions) => string | Promise<Uint8Array>;
+
 /** How the sheet is written, by the ending of its file. */
-const writers: Readonly<Record<string, (results: Results, meta: Meta) => string>> = {
+const writers: Readonly<Record<string, Write>> = {
     '.html': renderSheet,
     '.htm': renderSheet,
-    '.md': renderMarkdown
+    '.md': renderMarkdown,
+    // Loaded when it is wanted: it is larger than all the rest.
+    '.pdf': async (...given) => (await import('../sheet/pdf/index.js')).renderPdf(...given)
 };
+
+/** The build puts them beside the command. */
+const fonts = fileURLToPath(new URL('fonts', import.meta.url));
+const papers: readonly Paper[] = ['A4', 'Letter'];
 
 interface Options {
     readonly output: string;
     readonly date: boolean;
+    readonly paper: Paper;
 }
 
 export function addSheet(program: Command, page: Page): void {
     program.command('sheet')
-        .description('Compute a file and write its calc sheet: one HTML file that stands alone, or Markdown for a pull request.')
+        .description('Compute a file and write its calc sheet: one HTML file that stands alone, a PDF, or Markdown for a pull request.')
         .argument('<file>', 'a calculation, usually ending in .padstone')
         .requiredOption('-o, --output <file>', `the sheet to write: ${Object.keys(writers).join(', ')}`)
+        .addOption(new Option('--paper <size>', 'of a PDF').choices(papers).default(papers[0]))
         .option('--no-date', 'leave out when it was calculated and by which version, so that the same text makes the same sheet')
         .addHelpText('after', exitCodeHelp)
         .action(async (file: string, options: Options) => {
@@ -34,7 +46,7 @@ export function addSheet(program: Command, page: Page): void {
         });
 }
 
-async function writeSheet(file: string, { output, date }: Options, page: Page): Promise<number> {
+async function writeSheet(file: string, { output, date, paper }: Options, page: Page): Promise<number> {
     const write = writers[extname(output).toLowerCase()];
     if (await isSource(output, file)) {
         process.stderr.write(`padstone: ${output} is a calculation: the sheet is not written over it\n`);
@@ -54,7 +66,7 @@ async function writeSheet(file: string, { output, date }: Options, page: Page): 
     }
     const meta = await sheetMeta(sources, new Date());
     try {
-        await writeFile(output, write(results, date ? meta : undated(meta)));
+        await writeFile(output, await write(results, date ? meta : undated(meta), { paper, fonts }));
     } catch (error) {
         process.stderr.write(`padstone: ${output} could not be written: ${describe(error)}\n`);
         return exitCode.programFailed;
