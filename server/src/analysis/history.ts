@@ -10,13 +10,13 @@ import type { Mesh } from './mesh.js';
 import type { StagePlan, Step } from './stages.js';
 import { structureOf, type Kit, type Standing, type Structure } from './structure.js';
 import type { Part, UnitCases } from './unit-cases.js';
-import { addTo, noSolution, solutionOf, type Course, type UnitSolution } from './unit-solutions.js';
+import { addTo, isStill, noSolution, solutionOf, type Course, type UnitSolution } from './unit-solutions.js';
 import { nodalLoads } from './element.js';
 
 /** Of one stage. */
 export interface UnitSolutions {
     readonly ofCases: readonly UnitSolution[];
-    /** By part: the holds alone. */
+    /** By part of a permanent case: the holds alone. */
     readonly holdsOfParts: readonly Float64Array[];
 }
 
@@ -44,26 +44,27 @@ export function build(kit: Kit, plans: readonly StagePlan[], like?: readonly Bui
 
 export function solveUnitCases(kit: Kit, stages: readonly BuiltStage[], { cases, parts }: UnitCases): UnitSolutions[] {
     const { mesh } = kit;
-    const found = stages.map(() => ({
-        ofCases: cases.map(() => noSolution(mesh)), holdsOfParts: [] as Float64Array[]
-    }));
+    const found = stages.map(() => ({ ofCases: new Array<UnitSolution | undefined>(cases.length), holdsOfParts: [] as Float64Array[] }));
     const nothing = noSolution(mesh);
     for (const part of parts) {
         let course = atRest(kit);
         stages.forEach(({ steps, done }, s) => {
+            const { ofCases, holdsOfParts } = found[s]!;
             const here = stands(part, done.step.standing);
             const acts = part.stages === 'on' || (part.stages.includes(s) && here);
             if (part.stages === 'on') for (const built of steps) advance(kit, course, built, part);
             else if (acts) advance(kit, course = atRest(kit), done, part);
             const solution = acts ? solutionOf(mesh, course, here ? part : undefined) : nothing;
-            if (acts) {
-                solution.props.set(propForces(kit, course, done.step.standing, part));
-                addTo(found[s]!.ofCases[part.unit]!, solution);
-            }
-            found[s]!.holdsOfParts.push(solution.holds);
+            holdsOfParts.push(cases[part.unit]!.permanent ? solution.holds : nothing.holds);
+            if (!acts) return;
+            solution.props.set(propForces(kit, course, done.step.standing, part));
+            const sum = ofCases[part.unit];
+            // The first part's holds are told apart from those of the whole case.
+            if (sum) addTo(sum, solution);
+            else ofCases[part.unit] = { ...solution, holds: solution.holds.slice() };
         });
     }
-    return found;
+    return found.map(({ ofCases, holdsOfParts }) => ({ ofCases: Array.from(ofCases, (one) => one ?? nothing), holdsOfParts }));
 }
 
 const none: ReadonlyMap<number, number> = new Map();
@@ -89,13 +90,28 @@ function advance({ mesh, elements }: Kit, course: Course, { step, system, held, 
     if (shift) for (const [prop, lift] of step.lifted) shift[mesh.props[prop]!] = lift;
     if (!shift && !anyFree(pull, held)) return;
     const u = system.solve(pull, shift);
-    for (const { id, dofs } of mesh.elements) {
-        if (present.elements[id]) for (let i = 0; i < 6; i++) moved[6 * id + i]! += u[dofs[i]!]!;
+    const least = farAway * greatest(u);
+    for (let e = 0; e < mesh.elements.length; e++) {
+        const { id, dofs } = mesh.elements[e]!;
+        if (!present.elements[id]) continue;
+        let felt = false;
+        for (let i = 0; i < 6; i++) felt ||= Math.abs(u[dofs[i]!]!) > least;
+        if (felt) for (let i = 0; i < 6; i++) moved[6 * id + i]! += u[dofs[i]!]!;
     }
-    mesh.links.forEach((link, index) => {
-        if (!present.links[index] || (link.hanger !== undefined && step.tightened.has(link.hanger))) return;
+    for (let index = 0; index < links.length; index++) {
+        const link = mesh.links[index]!;
+        if (!present.links[index] || (link.hanger !== undefined && step.tightened.has(link.hanger))) continue;
         links[index]! += link.stiffness * elongation(link, u);
-    });
+    }
+}
+
+/** Of the greatest displacement: what moves less, many members away, is rounding. */
+const farAway = 1e-15;
+
+function greatest(values: Float64Array): number {
+    let most = 0;
+    for (let i = 0; i < values.length; i++) most = Math.max(most, Math.abs(values[i]!));
+    return most;
 }
 
 function anyFree(pull: Float64Array, held: Uint8Array): boolean {
@@ -133,11 +149,6 @@ function unbalanced(mesh: Mesh, blocks: Kit['elements'], { moved, links }: Cours
         for (let i = 0; i < dofs.length; i++) pull[dofs[i]!]! -= force * row[i]!;
     }
     return pull;
-}
-
-function isStill(moved: Float64Array, id: number): boolean {
-    for (let i = 6 * id; i < 6 * id + 6; i++) if (moved[i] !== 0) return false;
-    return true;
 }
 
 /** Props at one place share what acts there. */

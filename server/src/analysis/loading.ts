@@ -12,6 +12,10 @@ export type Loading = Pick<Part, 'lines' | 'points'>;
 
 export const nothing: Loading = { lines: [], points: [] };
 
+export function together(all: readonly Loading[]): Loading {
+    return { lines: all.flatMap(({ lines }) => lines), points: all.flatMap(({ points }) => points) };
+}
+
 /** The part of a load that lies on one stretch of its member; what a free one has on a short end goes straight into the support. */
 export function partOn(mesh: PieceMesh, load: Load, stretch: Stretch): Loading {
     const { member } = mesh.piece;
@@ -24,7 +28,7 @@ export function partOn(mesh: PieceMesh, load: Load, stretch: Stretch): Loading {
                 ? standing(mesh, placeIndex(mesh.places, support), within(from, to), line, load.leaf)
                 : lineOn(mesh, ...within(from, to), line, load.leaf))
         ];
-        return { lines: all.flatMap(({ lines }) => lines), points: all.flatMap(({ points }) => points) };
+        return together(all);
     }
     if (!load.point || !holds(member, stretch, load.point.at)) return nothing;
     const { cos, sin } = direction(member);

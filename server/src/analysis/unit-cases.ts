@@ -5,7 +5,7 @@ import type { Parameters } from '../catalog/parameters.js';
 import type { UnitCase } from './actions.js';
 import { actionName, durationOf, isFree } from './durations.js';
 import type { LineLoad } from './element.js';
-import { gravityOn, lineOn, nothing, partOn } from './loading.js';
+import { gravityOn, lineOn, nothing, partOn, together } from './loading.js';
 import type { Mesh, Node } from './mesh.js';
 import type { Piece } from './piece.js';
 import type { StagePlan } from './stages.js';
@@ -50,10 +50,10 @@ export function unitCases(mesh: Mesh, stages: readonly StagePlan[], parameters: 
         const unit = add({ name: 'self weight', load: 'self weight', action: 'G', ...lasting });
         for (const i of heavy) {
             const weight = weightPerLength(mesh.pieces[i]!.piece);
+            const line = gravityOn(mesh.pieces[i]!.piece.member, weight);
             for (const { from, to, ends } of stretches[i]!) {
-                for (const run of [{ from, to }, ...ends]) {
-                    parts.push({ kind: 'load', unit, piece: i, stages: 'on', ...lineOn(mesh.pieces[i]!, run.from, run.to, gravityOn(mesh.pieces[i]!.piece.member, weight)) });
-                }
+                const runs = [{ from, to }, ...ends].map((run) => lineOn(mesh.pieces[i]!, run.from, run.to, line));
+                parts.push({ kind: 'load', unit, piece: i, stages: 'on', ...together(runs) });
             }
         }
     }

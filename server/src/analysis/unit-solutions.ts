@@ -61,6 +61,11 @@ export function weightedState(solutions: readonly UnitSolution[], factors: Array
 
 const unloaded: LineLoad = { along: 0, down: 0 };
 
+export function isStill(moved: Float64Array, id: number): boolean {
+    for (let i = 6 * id; i < 6 * id + 6; i++) if (moved[i] !== 0) return false;
+    return true;
+}
+
 /** `part` where its load stands. */
 export function solutionOf(mesh: Mesh, { moved, links }: Course, part?: Part): UnitSolution {
     const solution = noSolution(mesh);
@@ -69,6 +74,7 @@ export function solutionOf(mesh: Mesh, { moved, links }: Course, part?: Part): U
     for (const element of mesh.elements) {
         const { id, cos, sin, length } = element;
         const load = lines.size === 0 ? unloaded : lines.get(id) ?? unloaded;
+        if (load === unloaded && isStill(moved, id)) continue;
         const i = stateSize * id;
         writeState(element, moved, 6 * id, load, states, i);
         const [N, V] = [states[i]!, states[i + 1]!];
@@ -85,6 +91,7 @@ export function solutionOf(mesh: Mesh, { moved, links }: Course, part?: Part): U
     }
     solution.links.set(links);
     mesh.links.forEach(({ pulls }, index) => {
+        if (links[index] === 0) return;
         for (const { node, right, up } of pulls) {
             holds[2 * node]! -= right * links[index]!;
             holds[2 * node + 1]! -= up * links[index]!;
