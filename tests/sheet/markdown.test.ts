@@ -1,7 +1,7 @@
 import MarkdownIt from 'markdown-it';
 import { describe, expect, it } from 'vitest';
-import { renderMarkdown } from '../../server/src/sheet/index.js';
 import { escapeMarkdown } from '../../server/src/sheet/markdown/escape.js';
+import { renderMarkdown } from '../../server/src/sheet/markdown/index.js';
 import { percentUp } from '../../server/src/sheet/numbers.js';
 import { worstOfEach } from '../../server/src/summary.js';
 import { meta, results as granary } from './fixture.js';

@@ -1,5 +1,4 @@
 /** The calculation sheet: a pure function of the results. */
-export { renderMarkdown } from './markdown/index.js';
 export { renderPreview } from './preview.js';
 export { renderSheet } from './sheet.js';
 export { renderComparisons } from './comparison.js';
