@@ -1,21 +1,26 @@
 /** From what was found to what is said of it: hazards with their answers, what was left out, and the verdict. Pure. */
+import type { Model } from '../../language/src/model.js';
 import { failingCheckFindings, hazardFindings, requirementFindings } from './assemble/findings.js';
+import { openAsked } from './assemble/asked.js';
 import { loadResults } from './assemble/loads.js';
 import { evaluateRequirements } from './assemble/requirements.js';
 import { stageResults } from './assemble/stages.js';
 import { unchecked } from './assemble/unchecked.js';
 import { judge } from './assemble/verdict.js';
+import { allBreakEvens } from './certainty/index.js';
 import type { Found } from './compute.js';
-import { applyAnswers, findHazards } from './hazards/index.js';
-import type { Results } from './results.js';
+import { applyAnswers, findHazards, findLateHazards, lateHazardRules, type AnsweredHazards } from './hazards/index.js';
+import type { Hazard, Results } from './results.js';
 
-export function conclude({ evaluation, actions, parameters, checks, members, hangers, missing, lacking, findings }: Found): Results {
+/** What is only found after the checks. */
+export type Later = Required<Pick<Results, 'certainty' | 'loadTests'>>;
+
+export function conclude({ evaluation, actions, parameters, checks, members, hangers, missing, lacking, findings }: Found, later?: Later): Results {
     const { model } = evaluation;
     const understood = !findings.some(({ severity }) => severity === 'error');
     const requirements = evaluateRequirements(model, checks, members);
-    const answered = applyAnswers(findHazards({ model, actions, checks, members }), model.answers);
-    const { hazards } = answered;
-    const notChecked = unchecked(model, lacking, requirements);
+    const { hazards, findings: answerFindings } = answeredHazards(model, findHazards({ model, actions, checks, members }), later);
+    const notChecked = unchecked(model, lacking, requirements, openAsked(model, later));
     return {
         file: model.file,
         job: model.job,
@@ -26,7 +31,7 @@ export function conclude({ evaluation, actions, parameters, checks, members, han
             ...failingCheckFindings(checks, model),
             ...requirementFindings(requirements),
             ...hazardFindings(hazards),
-            ...answered.findings
+            ...answerFindings
         ],
         checks,
         members,
@@ -40,6 +45,16 @@ export function conclude({ evaluation, actions, parameters, checks, members, han
         survey: model.survey?.items ?? [],
         access: model.access,
         ledger: model.inputs,
-        unchecked: notChecked
+        unchecked: notChecked,
+        ...later
     };
+}
+
+/** Whether what is answered arises is not known before all is found that it may arise from. */
+function answeredHazards({ answers, ...model }: Model, hazards: readonly Hazard[], later: Later | undefined): AnsweredHazards {
+    if (later === undefined) {
+        return applyAnswers(hazards, answers.filter(({ hazard }) => !lateHazardRules.some(({ code }) => code === hazard)));
+    }
+    const late = findLateHazards({ model: { ...model, answers }, breakEvens: allBreakEvens(later.certainty), loadTests: later.loadTests });
+    return applyAnswers([...hazards, ...late], answers);
 }

@@ -4,6 +4,7 @@
  */
 import type { Access, Evidence, Finding, Given, Job, Load, Loss, Notch, Requirement, SourceRef, SurveyItem } from '../../language/src/model.js';
 import type { Diagrams, Segment, Span } from './analysis/actions.js';
+import type { Certainty } from './certainty/certainty.js';
 
 export type Unit = 'mm' | 'm' | 'N' | 'kN' | 'MPa' | 'kNm' | 'kN/m' | 'kg' | '%' | '' | 'Hz' | 'mm/kN' | 'm/(Ns2)' | 'mm2' | 'mm3' | 'mm4';
 
@@ -420,6 +421,8 @@ export interface Results {
     readonly access?: Access;
     readonly ledger: readonly Given<number | string>[];
     readonly unchecked: readonly Unchecked[];
+    /** This and what follows is found after the rest (see whole.ts): undefined until then, and where the text has errors. */
+    readonly certainty?: Certainty;
     readonly loadTests?: readonly LoadTestResult[];
     /** As drawn first; empty where the file has no option. */
     readonly options?: readonly OptionResult[];

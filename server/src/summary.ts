@@ -1,7 +1,8 @@
 /** Each member and hanger in one line, as hints, the command's tables and the sheet say it: the worst over all stages. */
-import type { CheckResult, HangerResult, MemberResult, Results } from './results.js';
+import type { Sensitivity } from './certainty/index.js';
+import type { CheckResult, HangerResult, MemberResult, OptionResult, Results } from './results.js';
 import type { Evidence, SourceRef } from '../../language/src/model.js';
-import { deflection, force, spanRatio } from './sheet/numbers.js';
+import { deflection, force, percentUp, spanRatio } from './sheet/numbers.js';
 
 export type State = 'holds' | 'fails' | 'incomplete' | 'not computed';
 
@@ -59,6 +60,20 @@ export function subjectSummary(results: Results, name: string): MemberSummary | 
 /** `measured: tape, three places`; `assumed: nothing is said`. */
 export function evidenceInWords({ word, note, stated }: Evidence): string {
     return [stated ? word : 'assumed: nothing is said', note].filter(part => part !== undefined).join(': ');
+}
+
+/** Where it changes the verdict, a line for each that does. */
+export function sensitivityInWords({ path, grade, lowerClass, lowModulus }: Sensitivity): readonly string[] {
+    return [lowerClass, lowModulus].flatMap(variant => variant?.changesVerdict
+        ? [`${path}: ${grade} was guessed; with ${variant.with} ${variant.worst.check} is ${percentUp(variant.worst.utilisation)}, which changes the verdict`] : []);
+}
+
+export const optionName = ({ name, title }: OptionResult): string => name === null ? 'as drawn' : title === undefined ? name : `${name}: ${title}`;
+
+/** `1 stop, 2 warnings`; what is only to be known is not counted. */
+export function hazardCount({ stop, warn }: OptionResult['hazards']): string {
+    const counted = [...stop > 0 ? [`${stop} stop`] : [], ...warn > 0 ? [`${warn} warning${warn === 1 ? '' : 's'}`] : []];
+    return counted.join(', ') || 'none to settle';
 }
 
 /** kN. */

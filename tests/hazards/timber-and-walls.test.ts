@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { breakEven, worstFunction } from '../../server/src/certainty/index.js';
 import { compute } from '../../server/src/compute.js';
+import { computeWhole } from '../../server/src/whole.js';
 import { evaluateText } from '../../language/src/index.js';
 import { breakEvenClose } from '../../server/src/hazards/break-even-close.js';
 import { hazardOf, hazardsOf, relief, resultsOf, sound, textOf, type Change } from './job.js';
@@ -84,7 +85,7 @@ describe('a break-even close to what was probed', () => {
     const found = (top: string) => {
         const evaluation = evaluateText(textOf(change(top)), 'rope-walk.padstone');
         const known = breakEven(evaluation.model, 'T.loss.top', { worst: worstFunction(evaluation.model, model => compute({ model, findings: [], broken: [] })) })!;
-        return { known, hazards: breakEvenClose.find({ model: evaluation.model, actions: { cases: [], members: [], findings: [] }, checks: [], members: [], breakEvens: [known] }) };
+        return { known, hazards: breakEvenClose.find({ model: evaluation.model, loadTests: [], breakEvens: [known] }) };
     };
     const limit = Number(found('20 mm').known.limit);
 
@@ -95,7 +96,15 @@ describe('a break-even close to what was probed', () => {
         }
     });
 
-    it('is not told where no break-even is known', () => {
-        expect(of('break-even-close', change(`${(limit - 3).toFixed(1)} mm`))).toEqual([]);
+    it('is told of the whole job, and can be answered, though what is on the typing path does not know it yet', () => {
+        const answer = 'answer break-even-close on T "drilled from below" (probed)';
+        const text = textOf({ ...change(`${(limit - 3).toFixed(1)} mm`), answers: answer });
+        const evaluation = evaluateText(text, 'rope-walk.padstone');
+        const early = compute(evaluation);
+        expect(early.hazards.map(({ code }) => code)).not.toContain('break-even-close');
+        expect(early.findings.map(({ code }) => code)).not.toContain('answer-to-nothing');
+        expect(computeWhole(evaluation).hazards.find(({ code }) => code === 'break-even-close')).toMatchObject({ subject: 'T', answer: { what: 'drilled from below' } });
+        const needless = evaluateText(textOf({ ...change('20 mm'), answers: answer }), 'rope-walk.padstone');
+        expect(computeWhole(needless).findings.map(({ code }) => code)).toContain('answer-to-nothing');
     });
 });

@@ -77,7 +77,7 @@ load x permanent 1 kN/m2 strip 2 m on J1\n`.replace('load x permanent 1 kN/m2 st
         const { model, findings } = read(text);
         expect(findings).toEqual([]);
         expect(model.breakEvens.map(line => [line.path, text.slice(line.source.start, line.source.end)])).toEqual([[path, `breakeven ${path}`]]);
-        expect(reasons(model)).toEqual([`break-even ${path}`]);
+        expect(reasons(model)).toEqual([]);
     });
 });
 
@@ -93,7 +93,7 @@ describe('a load test', () => {
         expect(test!.weights[0]!.mass.evidence).toEqual({ word: 'measured', note: 'scale', stated: true });
         expect(test!.readings.map(({ mass, deflection }) => [mass.value, deflection.value])).toEqual([[240, 4], [500, 8], [0, 0.5]]);
         expect(model.inputs.filter(({ path }) => path.startsWith('bench'))).toEqual([]);
-        expect(reasons(model)).toEqual(['load test bench']);
+        expect(reasons(model)).toEqual([]);
     });
 
     it('may be of some leaves', () => {
@@ -124,12 +124,12 @@ describe('an option', () => {
         expect(inputOf(option!.model, 'J1.section')!.value).toBe('100 × 250 mm');
         expect(inputOf(model, 'J1.section')!.value).toBe('75 × 200 mm');
         expect([option!.model.options, option!.model.loadTests, option!.model.breakEvens, reasons(option!.model)]).toEqual([[], [], [], []]);
-        expect(reasons(model)).toEqual(['option deep']);
+        expect(reasons(model)).toEqual([]);
     });
 
     it('names by itself what of it is not computed', () => {
         const { model } = read(`${soundJob}option o { replace J1 ${beam('fire 30 min')} }\n`);
-        expect([reasons(model), reasons(model.options[0]!.model)]).toEqual([['option o'], ['J1.fire']]);
+        expect([reasons(model), reasons(model.options[0]!.model)]).toEqual([[], ['J1.fire']]);
     });
 
     it('of the sail loft is of steel', () => {

@@ -1,7 +1,8 @@
 /** Options side by side: each row is the calculation of the file with the option written in. */
 import { describe, expect, test } from 'vitest';
 import type { Model } from '../../language/src/model.js';
-import { optionResults } from '../../server/src/options/index.js';
+import { finished } from '../../server/src/finished.js';
+import { optionSteps } from '../../server/src/options/index.js';
 import type { OptionResult } from '../../server/src/results.js';
 import { compute, modelOf } from '../certainty/jobs.js';
 
@@ -27,7 +28,7 @@ const withOptions = (drawn: string, ...options: readonly (readonly [name: string
 
 const drawnText = job(joist('section 75 x 200 mm'));
 const [deepText, steelText] = [job(joist('section 100 x 220 mm')), job(joist('section HEA 100').replace('of C24', 'of S275'))];
-const rows = (model: Model): readonly OptionResult[] => optionResults(model, compute(model), compute);
+const rows = (model: Model): readonly OptionResult[] => finished(optionSteps(model, compute(model), compute));
 
 describe('rows', () => {
     const drawn = modelOf(drawnText);

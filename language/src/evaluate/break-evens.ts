@@ -3,7 +3,6 @@ import * as ast from '../generated/ast.js';
 import type { BreakEvenLine } from '../model.js';
 import type { Context } from './context.js';
 import { fail, source } from './context.js';
-import { notComputed } from './not-computed.js';
 import { failUnknown } from './unknown.js';
 
 /** After all inputs are known. Of a member that is broken its inputs are not. */
@@ -14,8 +13,6 @@ export function evaluateBreakEvens(context: Context, root: ast.Calculation, brok
             return [];
         }
         const path = [subject, ...node.input.path].join('.');
-        const thing = context.names.things.get(subject);
-        notComputed(context, 'breakeven', `break-even ${path}`, ast.isMember(thing) ? [thing.name] : [], source(context, node));
         if (!context.paths.has(path)) {
             if (!broken.has(subject)) {
                 reportUnknown(context, node, path);

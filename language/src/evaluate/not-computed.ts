@@ -4,8 +4,7 @@ import type { Context } from './context.js';
 
 export type Construct =
     'plies' | 'ply' | 'bolts' | 'leaves' | 'flitch' | 'steel' | 'splices' | 'holes' | 'weakenings' | 'hangers' | 'stages' | 'prop under a loss'
-    | 'include' | 'use' | 'fire' | 'loadtest' | 'option' | 'breakeven'
-    | 'band';
+    | 'include' | 'use' | 'fire' | 'band';
 
 const reasons: Readonly<Partial<Record<Construct, string>>> = {
     weakenings: 'losses and notches are computed in members of one piece of timber alone',
@@ -13,9 +12,6 @@ const reasons: Readonly<Partial<Record<Construct, string>>> = {
     include: 'included files are not read here',
     use: 'the detail is in a file that is not read here',
     fire: 'fire is not computed in this version',
-    loadtest: 'proof loads are not computed in this version',
-    option: 'options are not computed in this version',
-    breakeven: 'break-even values are not computed in this version',
     band: 'a band of values is computed with its middle alone'
 };
 

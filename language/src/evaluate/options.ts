@@ -6,7 +6,6 @@ import { evaluateCalculation } from './calculation.js';
 import type { Context } from './context.js';
 import { attempt, fail, report, source } from './context.js';
 import { resolve } from './names.js';
-import { notComputed } from './not-computed.js';
 
 /** Each is a calculation of its own; more than a person compares. */
 const mostOptions = 20;
@@ -26,7 +25,6 @@ export function evaluateOptions(read: Reading, root: ast.Calculation, drawn: Cal
             report(context, 'warning', 'not-computed', `option ${node.name} is not computed: it has an error`, source(context, node, 'name'));
             return [];
         }
-        notComputed(context, 'option', `option ${node.name}`, [], source(context, node));
         return [value];
     });
 }

@@ -21,14 +21,16 @@ export interface Lacking {
 
 /** Everything that was not checked, the entries that forbid a pass first. */
 export function unchecked(
-    model: Model, lacking: readonly Lacking[], requirements: readonly RequirementResult[]
+    model: Model, lacking: readonly Lacking[], requirements: readonly RequirementResult[], asked: readonly Unchecked[]
 ): Unchecked[] {
     return [
         ...model.notComputed.map(item => ({ text: `${item.what}: ${item.why}`, blocking: true, members: item.members, source: item.source })),
         ...lackingOnce(lacking.filter(({ settled }) => settled === undefined)),
         ...requirements.filter(requirement => requirement.holds === undefined)
             .map(requirement => ({ text: `require ${requirement.text}`, blocking: true, source: requirement.source })),
+        ...asked.filter(({ blocking }) => blocking),
         ...lackingOnce(lacking.filter(({ settled }) => settled !== undefined)),
+        ...asked.filter(({ blocking }) => !blocking),
         ...beyond.map(text => ({ text, blocking: false }))
     ];
 }

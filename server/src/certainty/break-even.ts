@@ -1,6 +1,7 @@
 /** The value of an input at which the first check reaches 100 %. */
 import type { Evidence, Given, Model } from '../../../language/src/model.js';
 import type { Dimension } from '../../../language/src/quantity.js';
+import { finished } from '../finished.js';
 import { gradeAnswer, numberAnswer, type Answered } from './answer.js';
 import type { Asking, Worst } from './asking.js';
 import { gradesAbove, isGrade, searchGrades } from './grades.js';
@@ -53,11 +54,7 @@ export interface Searched {
 
 /** Undefined where no input has this path, or none that can be varied. */
 export function breakEven(model: Model, path: string, { worst }: { readonly worst: WorstOf }): BreakEven | undefined {
-    const steps = breakEvenSteps(model, path, worst);
-    for (;;) {
-        const step = steps.next();
-        if (step.done) return step.value;
-    }
+    return finished(breakEvenSteps(model, path, worst));
 }
 
 /** Yields before each evaluation of the model. */

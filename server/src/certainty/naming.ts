@@ -19,7 +19,7 @@ export function nameOf(model: Model, path: string): string {
 }
 
 /** The unit that the given value is said in; `%` for a ratio. */
-export function unitOf({ value, dimension }: Given<number | string>): string {
+export function unitOf({ value, dimension }: Pick<Given<number | string>, 'value' | 'dimension'>): string {
     if (dimension === undefined || typeof value === 'string') return '';
     return sameDimension(dimension, ratio) ? '%' : naturalUnit({ value, dimension });
 }

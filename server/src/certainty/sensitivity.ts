@@ -18,6 +18,7 @@ export interface Variant {
 }
 
 export interface Sensitivity {
+    /** One that is of it. */
     readonly member: string;
     /** The path of the grade. */
     readonly path: string;
@@ -29,6 +30,12 @@ export interface Sensitivity {
     readonly lowerClass?: Variant;
     /** E_0,05 for E_0,mean, EN 338 and EN 14080: what one in twenty of the class falls below. */
     readonly lowModulus?: Variant;
+}
+
+/** Of each guessed grade of timber, by the first member that is of it. */
+export function sensitivities(model: Model, compute: Compute): readonly Sensitivity[] {
+    const first = new Map(model.members.map(member => [member.material, member] as const).reverse());
+    return [...first.values()].reverse().flatMap(member => sensitivity(model, member, compute) ?? []);
 }
 
 const deflections = new Set(['instant', 'final', 'vibration']);

@@ -8,13 +8,14 @@ type Answer = Omit<BreakEven, 'sentence'>;
 
 /** @param reason why what governs has no results, where it has none */
 export function sentenceOf(model: Model, answer: Answer, reason?: string): string {
-    const unit = unitOf({ ...answer, value: answer.given, source: model.job.source });
+    const unit = unitOf({ ...answer, value: answer.given });
     const known = `${written(answer.given, unit)} was ${answer.evidence.word}`;
     if (answer.check === '') {
         return `${answer.without.length > 0 ? `not known: ${list(answer.without)} no results` : `no check depends on ${nameOf(model, answer.path)}`}; ${known}`;
     }
     const where = answer.stage === undefined ? '' : ` in stage ${answer.stage}`;
-    const governs = reason ? `beyond that ${answer.check} has no results${where}: ${reason}` : `${shortCheck(answer)} governs${where}`;
+    const governs = reason ? `beyond that ${answer.check} has no results${where}: ${reason}`
+        : `${answer.limit === undefined ? `the worst check is ${answer.check}` : `${shortCheck(answer)} governs`}${where}`;
     return [claim(model, answer, unit), known, governs, ...cautions(answer)].join('; ');
 }
 

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
-import { breakEven, guessedPaths, ledger, sensitivity, worstFunction, type BreakEven, type Compute, type Variant } from '../certainty/index.js';
-import { compute } from '../compute.js';
+import { breakEven, guessedPaths, ledger, sensitivities, worstFunction, type BreakEven, type Compute, type Variant } from '../certainty/index.js';
+import { compute, findAll } from '../compute.js';
 import { percentUp } from '../sheet/numbers.js';
 import { calculateFile } from './calculate-file.js';
 import { exitCode, exitCodeOf } from './exit-code.js';
@@ -17,12 +17,12 @@ export function addBreakEven(program: Command, page: Page): void {
 
 /** Guesses first, by how near they sit to their break-even; then each guessed grade taken one class lower. */
 function print(file: string, inputs: readonly string[], page: Page): number {
-    const { results, model } = calculateFile(file);
+    const { results, model } = calculateFile(file, compute);
     if (!results.understood || !model) {
         process.stderr.write(`${findingLines(results, page)}\n`);
         return exitCodeOf(results);
     }
-    const computed: Compute = changed => compute({ model: changed, findings: [], broken: [] });
+    const computed: Compute = changed => findAll({ model: changed, findings: [], broken: [] });
     const worst = worstFunction(model, computed);
     const paths = inputs.length > 0 ? inputs : guessedPaths(model);
     const found = paths.flatMap(path => breakEven(model, path, { worst }) ?? []);
@@ -35,7 +35,7 @@ function print(file: string, inputs: readonly string[], page: Page): number {
         process.stderr.write(`padstone: ${path} is no input of ${file} that can be varied\n`);
     }
     if (inputs.length === 0) {
-        for (const { member, path, grade, lowerClass, lowModulus } of model.members.flatMap(one => sensitivity(model, one, computed) ?? [])) {
+        for (const { member, path, grade, lowerClass, lowModulus } of sensitivities(model, computed)) {
             for (const variant of [lowerClass, lowModulus]) {
                 process.stdout.write(variant ? `${path}, ${member}: ${grade} was guessed; ${variantInWords(variant)}\n` : '');
             }

@@ -1,10 +1,10 @@
 import { readFileSync, statSync } from 'node:fs';
 import { evaluateText } from '../../../language/src/index.js';
 import type { Evaluation, Model } from '../../../language/src/model.js';
-import { compute } from '../compute.js';
 import { noResults } from '../no-results.js';
 import type { Results } from '../results.js';
 import type { Source } from '../sheet-meta.js';
+import { computeWhole } from '../whole.js';
 import { internalErrorCode } from './exit-code.js';
 
 export interface Calculated {
@@ -19,16 +19,18 @@ export interface Calculated {
 export type ReadFile = (file: string) => string | Unreadable;
 
 /** Reads and computes one file with those that it includes. What goes wrong is in the results: one bad file never hides the others. */
-export function calculateFile(file: string, read: ReadFile = readFromDisk): Calculated {
-    return evaluateFile(file, read).calculated();
+export function calculateFile(file: string, calculate?: Calculate): Calculated {
+    return evaluateFile(file).calculated(calculate);
 }
+
+type Calculate = (evaluation: Evaluation) => Results;
 
 export interface Evaluated {
     readonly sources: Calculated['sources'];
     /** Undefined where the file could not be read, or the program failed on it. */
     readonly evaluation?: Evaluation;
     /** The longer part of the work, where only some of many files turn out to need it. */
-    readonly calculated: () => Calculated;
+    readonly calculated: (calculate?: Calculate) => Calculated;
 }
 
 export function evaluateFile(file: string, read: ReadFile = readFromDisk): Evaluated {
@@ -49,9 +51,9 @@ export function evaluateFile(file: string, read: ReadFile = readFromDisk): Evalu
     const failed = (error: unknown) => ({ results: noResults(file, internalErrorCode, `Padstone itself failed on this file, which is a defect of Padstone: ${describe(error)}`), sources });
     try {
         const evaluation = evaluateText(text.replace(/^\uFEFF/, ''), file, include);
-        const calculated = () => {
+        const calculated = (calculate: Calculate = computeWhole) => {
             try {
-                return { results: compute(evaluation), model: evaluation.model, sources };
+                return { results: calculate(evaluation), model: evaluation.model, sources };
             } catch (error) {
                 return failed(error);
             }

@@ -1,7 +1,7 @@
 import type { Model } from '../../../language/src/model.js';
 import type { Actions } from '../analysis/actions.js';
 import type { BreakEven } from '../certainty/break-even.js';
-import type { CheckResult, Hazard, MemberResult } from '../results.js';
+import type { CheckResult, Hazard, LoadTestResult, MemberResult } from '../results.js';
 
 /** What a rule may look at. */
 export interface HazardContext {
@@ -9,14 +9,19 @@ export interface HazardContext {
     readonly actions: Actions;
     readonly checks: readonly CheckResult[];
     readonly members: readonly MemberResult[];
-    /** Those that are known by now: they are found off the typing path. */
-    readonly breakEvens?: readonly Pick<BreakEven, 'path' | 'given' | 'limit' | 'passes' | 'sentence'>[];
+}
+
+/** What is only found after the checks, off the typing path. */
+export interface LateContext {
+    readonly model: Model;
+    readonly breakEvens: readonly Pick<BreakEven, 'path' | 'given' | 'limit' | 'passes' | 'sentence'>[];
+    readonly loadTests: readonly LoadTestResult[];
 }
 
 /** One thing that can hurt someone or the building: one file, one rule. */
-export interface HazardRule {
+export interface HazardRule<Context = HazardContext> {
     readonly code: string;
-    readonly find: (context: HazardContext) => readonly Omit<Hazard, 'code'>[];
+    readonly find: (context: Context) => readonly Omit<Hazard, 'code'>[];
 }
 
 /** The survey's lines on a subject, in any case. */

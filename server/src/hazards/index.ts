@@ -11,6 +11,7 @@
  * | removed-before-relief    | stop        | a stage takes out what had load on it, or a pull in it, at the end of the last |
  * | hanger-slack             | stop        | a hanger would push in some combination                                        |
  * | prop-lifts-off           | stop        | a prop would pull in some combination                                          |
+ * | proof-load-in-doubt      | stop        | readings of a load test speak against its member                               |
  * | prop-under-loss          | stop / warn | a prop stands at a loss: of the bottom / of other faces                        |
  * | leaves-broken-together   | stop        | every leaf is broken within one depth                                          |
  * | prop-footing-unknown     | warn        | always with a prop                                                             |
@@ -42,7 +43,7 @@
  * | engineer-must-sign       | note        | a later stage adds or removes a member, or a hanger joins two                  |
  */
 import type { Hazard } from '../results.js';
-import type { HazardContext, HazardRule } from './hazard-rule.js';
+import type { HazardContext, HazardRule, LateContext } from './hazard-rule.js';
 import { atticFloorNotBoarded } from './attic-floor-not-boarded.js';
 import { bearingNearOpening } from './bearing-near-opening.js';
 import { bearingOnWeakMasonry } from './bearing-on-weak-masonry.js';
@@ -65,6 +66,7 @@ import { oldFinishesUnknown } from './old-finishes-unknown.js';
 import { pieceTooHeavy } from './piece-too-heavy.js';
 import { pieceTooLong } from './piece-too-long.js';
 import { proofLoad } from './proof-load.js';
+import { proofLoadInDoubt } from './proof-load-in-doubt.js';
 import { propFootingUnknown } from './prop-footing-unknown.js';
 import { propLiftsOff } from './prop-lifts-off.js';
 import { propUnderLoss } from './prop-under-loss.js';
@@ -86,13 +88,24 @@ export { applyAnswers, type AnsweredHazards } from './apply-answers.js';
 export const hazardRules: readonly HazardRule[] = [
     upliftNotTied, stageUnsupported, workInFailingStage, stageFails, removedBeforeRelief, hangerSlack, propLiftsOff,
     propUnderLoss, leavesBrokenTogether, propFootingUnknown, jackedTooFar, proofLoad,
-    lossNotProbed, breakEvenClose, dampSourceOpen, timberWet, notchInField, holeInField,
+    lossNotProbed, dampSourceOpen, timberWet, notchInField, holeInField,
     bearingShort, bearingOnWeakMasonry, bearingNearOpening, boltsNearEdge, gradeJudged,
     pieceTooLong, pieceTooHeavy, servicesUnknown, oldFinishesUnknown, atticFloorNotBoarded, heritageConsentOpen,
     tighteningDriesOut, lossEdgeSharp, splicePlay, steelBareInFire, tanninOnSteel, dissimilarMetals, engineerMustSign
 ];
 
+/** Of what is only found after the checks. */
+export const lateHazardRules: readonly HazardRule<LateContext>[] = [proofLoadInDoubt, breakEvenClose];
+
 /** Every hazard, rule by rule; `applyAnswers` puts the worst first. */
 export function findHazards(context: HazardContext): Hazard[] {
-    return hazardRules.flatMap(rule => rule.find(context).map(hazard => ({ code: rule.code, ...hazard })));
+    return hazardsBy(hazardRules, context);
+}
+
+export function findLateHazards(context: LateContext): Hazard[] {
+    return hazardsBy(lateHazardRules, context);
+}
+
+function hazardsBy<Context>(rules: readonly HazardRule<Context>[], context: Context): Hazard[] {
+    return rules.flatMap(rule => rule.find(context).map(hazard => ({ code: rule.code, ...hazard })));
 }

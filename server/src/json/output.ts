@@ -3,15 +3,11 @@
  * Units: kN, kNm, m along a member, mm of deflection, MPa; utilisation is demand over capacity.
  */
 import type { Amount, CheckResult, Hazard, LeafResult, MemberResult, Results, Verdict } from '../results.js';
+import { amountOutput, finiteUse, type AmountOutput } from './amounts.js';
+import { breakEvenOutputs, loadTestOutput, optionOutput, type BreakEvenOutput, type LoadTestOutput, type OptionOutput } from './asked.js';
 import type { EvidenceWord, Severity } from '../../../language/src/model.js';
 
 export const outputFormat = 1;
-
-/**
- * Stands for a utilisation that is not a finite number (no capacity at all, or no result): JSON has no
- * infinity, and `null` would be less than 1 for many a reader.
- */
-export const noCapacity = 1e9;
 
 export interface Output {
     readonly format: typeof outputFormat;
@@ -25,8 +21,9 @@ export interface FileOutput {
     readonly diagnostics: readonly DiagnosticOutput[];
     readonly checks: readonly CheckOutput[];
     readonly members: readonly MemberOutput[];
-    readonly breakeven: readonly never[];
-    readonly loadtests: readonly never[];
+    readonly breakeven: readonly BreakEvenOutput[];
+    readonly loadtests: readonly LoadTestOutput[];
+    readonly options: readonly OptionOutput[];
     readonly hazards: readonly HazardOutput[];
     readonly unchecked: readonly string[];
 }
@@ -37,12 +34,6 @@ interface DiagnosticOutput {
     readonly message: string;
     readonly line: number;
     readonly column: number;
-}
-
-/** A value that could not be computed is null. */
-interface AmountOutput {
-    readonly value: number | null;
-    readonly unit: string;
 }
 
 interface CheckOutput {
@@ -107,6 +98,7 @@ export function toOutput(files: readonly Results[]): Output {
 
 function fileOutput(results: Results): FileOutput {
     const { job } = results;
+    const others = (results.options ?? []).filter(({ name }) => name !== null);
     return {
         file: results.file,
         job: job?.title ? { title: job.title, revision: job.revision?.mark ?? null, basis: job.basis } : null,
@@ -114,10 +106,11 @@ function fileOutput(results: Results): FileOutput {
         diagnostics: results.findings.map(({ severity, code, message, source }) => (
             { severity, code, message, line: source.line, column: source.column }
         )),
-        checks: results.checks.map(checkOutput),
+        checks: [...results.checks, ...others.flatMap(({ checks }) => checks)].map(checkOutput),
         members: results.members.map(memberOutput),
-        breakeven: [],
-        loadtests: [],
+        breakeven: results.certainty ? breakEvenOutputs(results.certainty) : [],
+        loadtests: (results.loadTests ?? []).map(loadTestOutput),
+        options: (results.options ?? []).map(optionOutput),
         hazards: results.hazards.map(hazardOutput),
         unchecked: results.unchecked.map(item => item.text)
     };
@@ -136,7 +129,7 @@ function checkOutput(check: CheckResult): CheckOutput {
         check: check.check,
         stage: check.stage,
         option: check.option,
-        utilisation: finite ? check.utilisation : noCapacity,
+        utilisation: finiteUse(check.utilisation),
         pass: check.pass && finite,
         demand: amountOutput(check.demand),
         capacity: amountOutput(check.capacity),
@@ -172,8 +165,4 @@ function deflectionOutput({ instant, final }: { readonly instant: Amount; readon
 
 function rangeOutput({ min, max }: { readonly min: Amount; readonly max: Amount }): RangeOutput {
     return { min: amountOutput(min), max: amountOutput(max) };
-}
-
-function amountOutput({ value, unit }: Amount): AmountOutput {
-    return { value: Number.isFinite(value) ? value : null, unit };
 }

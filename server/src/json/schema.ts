@@ -1,32 +1,9 @@
 /** The JSON Schema (draft 2020-12) of what `padstone check --format json` prints; `padstone schema` publishes it. */
 import { durations, evidenceWords } from '../../../language/src/model.js';
-import { noCapacity, outputFormat } from './output.js';
-
-type Schema = Readonly<Record<string, unknown>>;
-
-const text = (description: string): Schema => ({ type: 'string', description });
-const place = (what: string): Schema => ({ type: 'integer', minimum: 1, description: `${what} in the file, from 1.` });
-const list = (description: string, items: Schema): Schema => ({ type: 'array', description, items });
-const choice = (description: string, values: readonly string[]): Schema => ({ enum: values, description });
-const orNull = (description: string): Schema => ({ type: ['string', 'null'], description });
-
-/** All properties are required, save those named in `optional`; nothing else may stand there. */
-function object(description: string, properties: Readonly<Record<string, Schema>>, optional: readonly string[] = []): Schema {
-    const required = Object.keys(properties).filter(name => !optional.includes(name));
-    return { type: 'object', description, properties, required, additionalProperties: false };
-}
-
-/** A quantity in one unit, or in any where none is given. */
-function amount(description: string, unit?: string): Schema {
-    return object(description, {
-        value: { type: ['number', 'null'], description: 'Null where it could not be computed.' },
-        unit: unit === undefined ? text('Unit of the value; empty for a plain ratio.') : { const: unit }
-    });
-}
-
-function range(description: string, unit: string): Schema {
-    return object(description, { min: amount('Least value.', unit), max: amount('Greatest value.', unit) });
-}
+import { noCapacity } from './amounts.js';
+import { breakeven, loadtest, option } from './asked-schema.js';
+import { outputFormat } from './output.js';
+import { amount, choice, list, object, orNull, place, range, text } from './schema-words.js';
 
 const diagnostic = object('Something to say at a place in the text.', {
     severity: choice('An error makes the exit code 1 (a check fails) or 2 (the text is not understood).', ['error', 'warning', 'info', 'hazard']),
@@ -87,26 +64,6 @@ const member = object('What one member bears in one stage, and how far it bends;
     }
 }, ['leaves', 'stiffness ratio']);
 
-const breakeven = object('The value of an input at which the first check fails.', {
-    input: text('The input, e.g. `T2.loss.top`.'),
-    given: amount('Its value in the file.'),
-    limit: { anyOf: [amount('The value at the limit.'), { type: 'null' }], description: 'Null where no value within reach makes a check fail.' },
-    check: orNull('The check that governs at the limit.')
-});
-
-const loadtest = object('A proof load compared with its prediction.', {
-    name: text('Name of the test.'),
-    points: list('One for each weight.', object('One step of the load.', {
-        weight: amount('What was put on.', 'kg'),
-        predicted: amount('Deflection with the mean stiffness.', 'mm'),
-        low: amount('Lower end of the predicted band.', 'mm'),
-        high: amount('Upper end of the predicted band.', 'mm'),
-        read: amount('What was read; null where it was not.', 'mm')
-    })),
-    E: amount('Stiffness back-figured from the readings.', 'MPa'),
-    verdict: text('What the test says, in words.')
-});
-
 const hazard = object('A danger that the rules found.', {
     code: text('Stable name of the rule.'),
     severity: choice('`stop` forbids a verdict of pass.', ['stop', 'warn', 'note']),
@@ -132,10 +89,11 @@ const file = object('One file of the command line.', {
     },
     verdict: choice('`pass` only where everything was understood, computed and held.', ['pass', 'fail', 'incomplete']),
     diagnostics: list('Everything to say at a place of the text.', diagnostic),
-    checks: list('Every check that was computed, in every stage.', check),
+    checks: list('Every check that was computed, in every stage; then those of each option.', check),
     members: list('Every member that was computed, in every stage.', member),
-    breakeven: list('Solved limits.', breakeven),
+    breakeven: list('Solved limits: those asked for, then guesses, the nearest to its limit first. Empty where the text has errors, as are the next two.', breakeven),
     loadtests: list('Proof loads.', loadtest),
+    options: list('The job as written, then every option; empty where the file has none.', option),
     hazards: list('Dangers that the rules found.', hazard),
     unchecked: list('What was not checked, in words.', { type: 'string' })
 });

@@ -8,16 +8,22 @@ import type { CheckResult, Hazard, MemberResult, OptionResult, Results } from '.
 /** What an option's row is made from. */
 export type Outcome = Pick<Results, 'verdict' | 'verdictReason' | 'checks' | 'members' | 'hazards'>;
 
+/** The option that is computed next. */
+export interface OptionProgress { readonly name: string; readonly done: number; readonly of: number }
+
 /**
- * Empty where the file has no option. The language has each option's model, evaluated as if the file said so.
+ * Empty where the file has no option. The language has each option's model, evaluated as if the file said so. Yields before each.
  * @param drawn what was computed of the model as it is
  * @param compute the whole calculation of a model
  */
-export function optionResults(model: Model, drawn: Outcome, compute: (model: Model) => Outcome): readonly OptionResult[] {
-    return model.options.length === 0 ? [] : [
-        rowOf(model, drawn, { name: null, source: model.job.source }),
-        ...model.options.map(option => rowOf(option.model, compute(option.model), option))
-    ];
+export function* optionSteps(model: Model, drawn: Outcome, compute: (model: Model) => Outcome): Generator<OptionProgress, readonly OptionResult[]> {
+    const { options } = model;
+    const rows: OptionResult[] = options.length === 0 ? [] : [rowOf(model, drawn, { name: null, source: model.job.source })];
+    for (const [done, option] of options.entries()) {
+        yield { name: option.name, done, of: options.length };
+        rows.push(rowOf(option.model, compute(option.model), option));
+    }
+    return rows;
 }
 
 interface Named { readonly name: string | null; readonly title?: string; readonly source: SourceRef }

@@ -1,6 +1,7 @@
 /** A job as a person reads it in a terminal: members, checks, hazards, what is open, and the verdict last. */
 import type { Results } from '../../results.js';
 import { checksTable, hangersTable, membersTable, requirementsTable } from './text-tables.js';
+import { certaintyLines, loadTestLines, optionsTable } from './text-asked.js';
 import { findingLines, hazardLines, stageLines, uncheckedLines } from './text-lists.js';
 import type { Page } from './page.js';
 import { plain } from './table.js';
@@ -21,6 +22,9 @@ function fileText(results: Results, page: Page): string {
         ['Order of work', stageLines(results)],
         [checksTitle(results), checksTable(results, page)],
         ['Requirements', requirementsTable(results, page)],
+        ['How sure we are', certaintyLines(results)],
+        ['Load tests', loadTestLines(results, page)],
+        ['Options', optionsTable(results, page)],
         ['Hazards', hazardLines(results, page)],
         ['Not checked', uncheckedLines(results)],
         ['Findings', findingLines(results, page)]

@@ -1,0 +1,16 @@
+/** What the file asks for and has no answer, or none yet. */
+import type { Model } from '../../../language/src/model.js';
+import type { Results, Unchecked } from '../results.js';
+
+/** @param later undefined until it is found */
+export function openAsked(model: Model, later: Pick<Results, 'certainty' | 'loadTests'> | undefined): readonly Unchecked[] {
+    const { loadTests, certainty } = later ?? {};
+    return [
+        ...loadTests
+            ? loadTests.filter(({ outcome }) => outcome === 'not computed').map(({ name, member, verdict, source }) => ({ text: `load test ${name}: ${verdict}`, blocking: true, members: [member], source }))
+            // What was read may speak against the member.
+            : model.loadTests.filter(({ readings }) => readings.length > 0).map(({ name, source }) => ({ text: `load test ${name}: its readings are compared once the checks are made`, blocking: true, source })),
+        ...certainty ? model.breakEvens.filter(({ path }) => !certainty.asked.some(one => one.path === path))
+            .map(({ path, source }) => ({ text: `break-even ${path}: it has no value that can be varied`, blocking: false, source })) : []
+    ];
+}
