@@ -337,7 +337,9 @@ export interface LoadTestResult {
     readonly E?: Amount;
     readonly EScatter?: Amount;
     readonly EMean?: Amount;
-    /** Of the greatest deflection, after unloading. */
+    /** mm, after unloading. */
+    readonly residual?: Amount;
+    /** Of the greatest deflection. */
     readonly recovery?: Amount;
     /** The test's greatest moment and shear over the member's in service (characteristic) and in design: ratios. */
     readonly momentShareService?: number;

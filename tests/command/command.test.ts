@@ -153,8 +153,9 @@ describe('JSON', () => {
         expect(output.files.slice(0, 3).map((result: { verdict: string }) => result.verdict)).toEqual(['pass', 'incomplete', 'incomplete']);
         expect(output.files.slice(3).map((result: { members: unknown[] }) => result.members.length)).not.toContain(0);
         expect(output.files[0].checks.map((check: { id: string }) => check.id)).toEqual(expect.arrayContaining(['B1.bending', 'B1.shear', 'B2.final']));
+        expect(output.files[3].breakeven.length).toBeGreaterThan(0);
         expect(code).toBe(2);
-    });
+    }, 300_000);
 
     test('is the same twice: nothing of time or chance is in it', async () => {
         const path = await file('passes.padstone', passing);

@@ -36,12 +36,13 @@ function whatOf({ name, section }: Member, leaves: LoadTest['leaves']): string {
     return leaves && section.shape === 'plies' ? `${leaves.length === 1 ? 'leaf' : 'leaves'} ${leaves.join(', ')} of ${name}` : name;
 }
 
-function numbers({ points, band, back, recovery, service, design }: Figures) {
+function numbers({ points, band, back, residual, recovery, service, design }: Figures) {
     return {
         points: points.map(pointResult),
         ...band && { EMean: { value: band.mean.E, unit: 'MPa' } },
         ...back && { E: { value: back.E, unit: 'MPa' } },
         ...back?.scatter !== undefined && { EScatter: { value: back.scatter, unit: 'MPa' } },
+        ...residual !== undefined && { residual: mm(residual) },
         ...recovery !== undefined && { recovery: { value: 100 * recovery, unit: '%' } },
         ...service && { momentShareService: service.moment, shearShareService: service.shear },
         ...design && { momentShareDesign: design.moment, shearShareDesign: design.shear }

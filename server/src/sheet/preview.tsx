@@ -7,9 +7,11 @@ import { TextErrors } from './findings.js';
 import { Hazards } from './hazards.js';
 import { Head } from './head.js';
 import { Hangers } from './hangers.js';
+import { Ledger } from './ledger.js';
 import { Members } from './member.js';
 import { MembersTable } from './members-table.js';
 import { Block, ViewContext } from './parts.js';
+import { Options } from './options.js';
 import { OrderOfWork } from './order-of-work.js';
 import { Requirements } from './requirements.js';
 import { sheetStyle } from './style/index.js';
@@ -33,9 +35,11 @@ function Preview({ results }: { readonly results: Results }) {
                 <Hazards hazards={results.hazards} />
                 <Requirements requirements={results.requirements} />
                 <OrderOfWork stages={results.stages} />
+                <Options options={results.options ?? []} />
                 {results.members.length > 0 && <Block id="drawings" title="Member by member"><Members results={results} calculated /></Block>}
                 {results.hangers.length > 0 && <Block id="hangers" title="Hangers"><Hangers results={results} calculated /></Block>}
                 {others.length > 0 && <Block id="others" title="Other checks"><Calculations checks={others} ledger={results.ledger} /></Block>}
+                <Ledger results={results} />
                 <Unchecked items={results.unchecked} />
                 <Cautions />
             </div>

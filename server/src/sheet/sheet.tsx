@@ -12,6 +12,7 @@ import { Hangers } from './hangers.js';
 import { Members } from './member.js';
 import { MembersTable } from './members-table.js';
 import { Block, ViewContext } from './parts.js';
+import { Options } from './options.js';
 import { Requirements } from './requirements.js';
 import { OrderOfWork } from './order-of-work.js';
 import { pageStyle, sheetStyle } from './style/index.js';
@@ -61,12 +62,13 @@ function Sheet({ results, meta }: { readonly results: Results; readonly meta: Me
             <MembersTable results={results} />
             <Hazards hazards={results.hazards} />
             <OrderOfWork stages={results.stages} />
+            <Options options={results.options ?? []} />
             {members.length > 0 && <Block id="drawings" title="Drawings and diagrams"><Members results={results} calculated={false} /></Block>}
             {hangers.length > 0 && <Block id="hangers" title="Hangers"><Hangers results={results} calculated={false} /></Block>}
             <Loads results={results} />
             {checks.length > 0 && <Block id="calculation" title="Calculation"><Calculations checks={checks} ledger={ledger} /></Block>}
             <Requirements requirements={results.requirements} />
-            <Ledger ledger={ledger} survey={results.survey} />
+            <Ledger results={results} />
             <Unchecked items={results.unchecked} />
             <Cautions />
             <Signature />

@@ -94,6 +94,12 @@ export const textStyle = `
 .padstone .hazards .warn .severity { color: var(--doubt); }
 .padstone .hazards .answered { border-left: 4px solid var(--rule); }
 .padstone .hazards .answer { margin: 0.2em 0 0.2em 1em; }
+.padstone h4 { font-size: 0.95em; margin: 0.8em 0 0.2em; }
+.padstone .load-test > ul { margin-top: 0.2em; }
+.padstone .outcome-said.doubted { color: var(--bad); }
+.padstone table.readings, .padstone table.grades { width: auto; }
+.padstone table.options .small { display: block; font-weight: normal; }
+.padstone table.limits td p { margin: 0; max-height: none; }
 .padstone .errors li { color: var(--bad); }
 
 .padstone details { border-top: 1px solid var(--rule); padding: 0.35em 0; }
