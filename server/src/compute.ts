@@ -9,17 +9,20 @@ import { hangerResult } from './assemble/hanger-result.js';
 import { memberResult } from './assemble/member-result.js';
 import { propertiesOf } from './assemble/properties.js';
 import { subjectsOf } from './assemble/subjects.js';
+import { overBands } from './assemble/over-bands.js';
 import type { Lacking } from './assemble/unchecked.js';
+import { bandsOf } from './certainty/bands.js';
 import { conclude } from './conclude.js';
 import { accessChecks } from './pieces/access.js';
 import { recallBy } from './recall.js';
-import type { CheckResult, HangerResult, MemberResult, Missing, Results } from './results.js';
+import type { BandsResult, CheckResult, HangerResult, MemberResult, Missing, Results } from './results.js';
 
 export function compute(evaluation: Evaluation): Results {
-    return conclude(findAll(evaluation));
+    const bands = bandsOf(evaluation.model);
+    return conclude(bands.length === 0 ? findAll(evaluation) : overBands(evaluation, bands, findAll));
 }
 
-/** Everything that a verdict is made from. */
+/** Everything that a verdict is made from; where inputs are bands, all of it is of each check's worst corner. */
 export interface Found {
     readonly evaluation: Evaluation;
     readonly parameters: Parameters;
@@ -31,9 +34,11 @@ export interface Found {
     readonly lacking: readonly Lacking[];
     /** What is wrong with the text, or cannot be analysed. */
     readonly findings: readonly Finding[];
+    /** Where inputs are bands: what was found with every set of values that was tried. */
+    readonly corners?: { readonly all: readonly Found[]; readonly bands: BandsResult };
 }
 
-/** The engineering, without what is made of it. */
+/** The engineering, without what is made of it; of a band its middle. */
 export function findAll(evaluation: Evaluation): Found {
     const { model } = evaluation;
     const { parameters, findings: parameterFindings } = createParameters(model.values);

@@ -3,6 +3,7 @@ import type { Model } from '../../language/src/model.js';
 import { failingCheckFindings, hazardFindings, requirementFindings } from './assemble/findings.js';
 import { openAsked } from './assemble/asked.js';
 import { loadResults } from './assemble/loads.js';
+import { strictest, worstHazards } from './assemble/over-bands.js';
 import { evaluateRequirements } from './assemble/requirements.js';
 import { stageResults } from './assemble/stages.js';
 import { unchecked } from './assemble/unchecked.js';
@@ -15,11 +16,13 @@ import type { Hazard, Results } from './results.js';
 /** What is only found after the checks. */
 export type Later = Required<Pick<Results, 'certainty' | 'loadTests'>>;
 
-export function conclude({ evaluation, actions, parameters, checks, members, hangers, missing, lacking, findings }: Found, later?: Later): Results {
+export function conclude(found: Found, later?: Later): Results {
+    const { evaluation, actions, parameters, checks, members, hangers, missing, lacking, findings, corners } = found;
+    const everywhere = corners?.all ?? [found];
     const { model } = evaluation;
     const understood = !findings.some(({ severity }) => severity === 'error');
-    const requirements = evaluateRequirements(model, checks, members);
-    const { hazards, findings: answerFindings } = answeredHazards(model, findHazards({ model, actions, checks, members }), later);
+    const requirements = over(everywhere.map(one => evaluateRequirements(model, one.checks, one.members)), strictest);
+    const { hazards, findings: answerFindings } = answeredHazards(model, worstHazards(everywhere.map(hazardsOf)), later);
     const notChecked = unchecked(model, lacking, requirements, openAsked(model, later));
     return {
         file: model.file,
@@ -45,6 +48,7 @@ export function conclude({ evaluation, actions, parameters, checks, members, han
         survey: model.survey?.items ?? [],
         access: model.access,
         ledger: model.inputs,
+        ...(corners && { bands: corners.bands }),
         unchecked: notChecked,
         ...later
     };
@@ -57,4 +61,13 @@ function answeredHazards({ answers, ...model }: Model, hazards: readonly Hazard[
     }
     const late = findLateHazards({ model: { ...model, answers }, breakEvens: allBreakEvens(later.certainty), loadTests: later.loadTests });
     return applyAnswers([...hazards, ...late], answers);
+}
+
+function hazardsOf({ evaluation: { model }, actions, checks, members }: Found): readonly Hazard[] {
+    return findHazards({ model, actions, checks, members });
+}
+
+/** Of lists of equal length: of what stands at one place in all of them one. */
+function over<T>([first, ...others]: readonly (readonly T[])[], choose: (all: readonly T[]) => T): readonly T[] {
+    return others.length === 0 ? first! : first!.map((one, i) => choose([one, ...others.map(list => list[i]!)]));
 }

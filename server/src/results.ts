@@ -3,6 +3,7 @@
  * and none computes. Written to JSON without loss.
  */
 import type { Access, Evidence, Finding, Given, Job, Load, Loss, Notch, Requirement, SourceRef, SurveyItem } from '../../language/src/model.js';
+import type { Dimension } from '../../language/src/quantity.js';
 import type { Diagrams, Segment, Span } from './analysis/actions.js';
 import type { Certainty } from './certainty/certainty.js';
 
@@ -56,6 +57,31 @@ export interface CheckResult {
     readonly clause: string;
     readonly steps: readonly Step[];
     readonly source: SourceRef;
+    /** Where inputs are bands that this check feels: the corner of them that all of the above is of, its worst one. */
+    readonly corner?: Corner;
+}
+
+/** Values out of bands, with which a check is worst. */
+export interface Corner {
+    readonly at: readonly {
+        readonly path: string;
+        readonly value: number;
+        readonly dimension?: Dimension;
+        readonly end: 'low' | 'high' | 'between';
+    }[];
+    /** `ends`: over the values tried, more of each input only made it better or only worse. `search`: the worst that a search found. */
+    readonly by: 'ends' | 'search';
+    /** `worst with the top loss 45 mm`. */
+    readonly sentence: string;
+}
+
+/** How inputs that are bands were gone through. */
+export interface BandsResult {
+    readonly paths: readonly string[];
+    /** Sets of values that the whole was computed with. */
+    readonly tried: number;
+    /** What was done, in words. */
+    readonly sentence: string;
 }
 
 export interface Reaction {
@@ -226,6 +252,8 @@ export interface MemberResult {
     readonly diagrams: Diagrams;
     /** The id of its worst check. */
     readonly worst: string;
+    /** Where inputs are bands that it feels: what is drawn is of this corner; amounts and their ranges are of all that were tried. */
+    readonly corner?: Corner;
     readonly source: SourceRef;
     readonly nameSource: SourceRef;
 }
@@ -264,7 +292,7 @@ export interface StageResult {
 export interface RequirementResult {
     readonly text: string;
     readonly requirement: Requirement;
-    /** Undefined where a result it names was not computed. */
+    /** Undefined where a result it names was not computed; with bands of inputs it has to hold with all values that were tried. */
     readonly holds: boolean | undefined;
     readonly left?: Amount;
     readonly right?: Amount;
@@ -422,6 +450,8 @@ export interface Results {
     readonly survey: readonly SurveyItem[];
     readonly access?: Access;
     readonly ledger: readonly Given<number | string>[];
+    /** Undefined where no input is a band. */
+    readonly bands?: BandsResult;
     readonly unchecked: readonly Unchecked[];
     /** This and what follows is found after the rest (see whole.ts): undefined until then, and where the text has errors. */
     readonly certainty?: Certainty;

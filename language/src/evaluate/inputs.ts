@@ -75,7 +75,9 @@ function givenBand(context: Context, input: ast.Input, upper: ast.Expression, pa
     }
     const at = { ...source(context, input.value), end: source(context, upper).end };
     const subject = context.names.things.get(path.split('.')[0]!);
-    notComputed(context, 'band', `${path} as a band`, ast.isMember(subject) ? [subject.name] : [], at);
+    if (ast.isLoadTest(subject)) {
+        notComputed(context, 'band', `${path} as a band`, [], at);
+    }
     return { ...middle, evidence: evidenceOf(input.evidence), source: at, path, band: { low: low.value, high: high.value } };
 }
 

@@ -8,6 +8,7 @@ import { fail, poisoned, source } from './context.js';
 import { evaluateInput } from './expressions.js';
 import type { Named } from './names.js';
 import { resolve } from './names.js';
+import { notComputed } from './not-computed.js';
 import { sizeSides } from './sizes.js';
 import { failUnknown } from './unknown.js';
 
@@ -47,7 +48,7 @@ export const checkPath = (node: ast.Reference): readonly string[] => (node.secti
 
 /** How to get the quantity of this name, if there is one. */
 export function quantityOf(thing: Named, name: string): Getter | undefined {
-    const value = (input: ast.Input | undefined): Getter | undefined => input && (context => evaluateInput(context, input));
+    const value = (input: ast.Input | undefined): Getter | undefined => input && (context => middleOf(context, input));
     switch (thing.$type) {
         case 'Let': return name === '' ? (context => evaluateInput(context, thing.value)) : undefined;
         case 'Load': return name === '' ? value(thing.amount) : undefined;
@@ -59,13 +60,22 @@ export function quantityOf(thing: Named, name: string): Getter | undefined {
     }
 }
 
+/** What is worked out from a band does not follow it: it is named. */
+function middleOf(context: Context, input: ast.Input | undefined): Quantity | undefined {
+    if (input?.high !== undefined) {
+        const at = { ...source(context, input.value), end: source(context, input.high).end };
+        notComputed(context, 'band', `what is worked out from the band in line ${at.line}`, [], at);
+    }
+    return evaluateInput(context, input);
+}
+
 function memberQuantity(member: ast.Member, name: string): Getter | undefined {
     const side = (index: number): Getter | undefined => {
         const section = member.statements.find(statement => ast.isSectionStatement(statement) || ast.isPlies(statement) || ast.isFlitch(statement));
         return section?.size && (context => sizeSides(context, section.size!, 2)?.[index]);
     };
     switch (name) {
-        case 'length': return context => evaluateInput(context, member.statements.find(ast.isLengthStatement)?.value);
+        case 'length': return context => middleOf(context, member.statements.find(ast.isLengthStatement)?.value);
         case 'span': return context => longestSpan(context, member);
         case 'breadth': return side(0);
         case 'depth': return side(1);
@@ -76,7 +86,7 @@ function memberQuantity(member: ast.Member, name: string): Getter | undefined {
 /** The longest distance between neighbouring supports; nought where there are fewer than two. */
 export function longestSpan(context: Context, member: ast.Member): Quantity | undefined {
     const supports = member.statements.filter(isSupport);
-    const stations = supports.map(support => evaluateInput(context, support.at));
+    const stations = supports.map(support => middleOf(context, support.at));
     if (stations.includes(undefined)) {
         return poisoned(context);
     }

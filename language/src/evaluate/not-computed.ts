@@ -12,7 +12,7 @@ const reasons: Readonly<Partial<Record<Construct, string>>> = {
     include: 'included files are not read here',
     use: 'the detail is in a file that is not read here',
     fire: 'fire is not computed in this version',
-    band: 'a band of values is computed with its middle alone'
+    band: 'what is worked out from a band, and a proof load, have its middle alone'
 };
 
 /** Names a thing once, however often it is said. */

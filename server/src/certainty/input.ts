@@ -24,7 +24,7 @@ type Keys = readonly string[];
 
 const isPlain = (thing: unknown): thing is Plain => typeof thing === 'object' && thing !== null;
 const isGiven = (thing: Plain): boolean => 'path' in thing && 'value' in thing && 'evidence' in thing;
-const withoutInputs = new Set(['job', 'values', 'requirements', 'survey', 'notComputed', 'source', 'nameSource', 'usedAt', 'evidence']);
+const withoutInputs = new Set(['job', 'values', 'requirements', 'breakEvens', 'loadTests', 'options', 'answers', 'survey', 'notComputed', 'source', 'nameSource', 'usedAt', 'evidence']);
 
 function givenInput(model: Model, path: string): Input | undefined {
     const places = placesOf(model, path);

@@ -46,7 +46,7 @@ function partOf(model: Model, group: readonly Thing[]): Part {
     const materials = model.materials.filter(({ name }) => words.has(name));
     const stages = model.stages.map((stage) => stageOf(stage, new Set([...names, ...loads.map(({ name }) => name)])));
     return {
-        model: { ...model, members, hangers, loads, walls, materials, stages, requirements: [], survey: undefined, inputs: [] },
+        model: { ...model, members, hangers, loads, walls, materials, stages, requirements: [], breakEvens: [], loadTests: [], options: [], answers: [], survey: undefined, inputs: model.inputs.filter(({ band }) => band !== undefined) },
         content: [model.job, model.access, ...model.values, ...model.stages, ...members, ...hangers, ...loads, ...walls, ...materials]
     };
 }
