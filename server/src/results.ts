@@ -3,7 +3,6 @@
  * and none computes. Written to JSON without loss.
  */
 import type { Access, Evidence, Finding, Given, Job, Load, Loss, Notch, Requirement, SourceRef, SurveyItem } from '../../language/src/model.js';
-import type { Dimension } from '../../language/src/quantity.js';
 import type { Diagrams, Segment, Span } from './analysis/actions.js';
 import type { Certainty } from './certainty/certainty.js';
 
@@ -65,8 +64,8 @@ export interface CheckResult {
 export interface Corner {
     readonly at: readonly {
         readonly path: string;
-        readonly value: number;
-        readonly dimension?: Dimension;
+        /** In the unit that the input is printed in. */
+        readonly value: Amount;
         readonly end: 'low' | 'high' | 'between';
     }[];
     /** `ends`: over the values tried, more of each input only made it better or only worse. `search`: the worst that a search found. */

@@ -14,7 +14,7 @@ export function failingCheckFindings(checks: readonly CheckResult[], model: Mode
     return [...worst.values()].map(check => ({
         severity: 'error',
         code: 'check-fails',
-        message: `${check.id} ${percentUp(check.utilisation)}${check.stage === null ? '' : ` in stage ${check.stage}`}: ${check.clause}, ${check.combination}`,
+        message: `${check.id} ${percentUp(check.utilisation)}${check.stage === null ? '' : ` in stage ${check.stage}`}: ${check.clause}, ${check.combination}${check.corner ? `; ${check.corner.sentence}` : ''}`,
         source: model.members.find(member => member.name === check.subject)?.nameSource
             ?? model.hangers.find(hanger => hanger.name === check.subject)?.usedAt ?? check.source
     }));

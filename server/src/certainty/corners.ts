@@ -1,9 +1,9 @@
 /** The worst corner of each check of a model with bands, as the views tell it. */
-import type { Given, Model } from '../../../language/src/model.js';
+import type { Model } from '../../../language/src/model.js';
 import type { BandsResult, Corner } from '../results.js';
 import { modelAt, valueAt, type Band } from './bands.js';
 import { allCornersUpTo, explore, type Explored, type WorstPoint } from './explore.js';
-import { nameOf, unitOf, written } from './naming.js';
+import { amountOf, nameOf, unitOf, written } from './naming.js';
 
 export interface Corners<T> {
     /** What was found with each set of values that was tried. */
@@ -33,34 +33,28 @@ export function cornersOf<T>(model: Model, bands: readonly Band[], find: (model:
 
 function cornerOf(model: Model, bands: readonly Band[], { point, feels, by }: WorstPoint, key: string): Corner {
     const at = feels.map(i => {
-        const { given: { path, dimension } } = bands[i]!;
+        const { given } = bands[i]!;
         const share = point[i]!;
-        return { path, value: valueAt(bands[i]!, share), ...(dimension && { dimension }), end: share === 0 ? 'low' as const : share === 1 ? 'high' as const : 'between' as const };
+        return { path: given.path, value: amountOf(valueAt(bands[i]!, share), given), end: share === 0 ? 'low' as const : share === 1 ? 'high' as const : 'between' as const };
     });
     const [subject] = key.split('.');
     const values = feels.map((i, place) => {
         const { given } = bands[i]!;
         const name = given.path.split('.')[0] === subject ? nameOf(model, given.path) : given.path;
-        return `${name} ${at[place]!.end === 'between' ? 'about ' : ''}${written(at[place]!.value, unitOf(given))}`;
+        return `${name} ${at[place]!.end === 'between' ? 'about ' : ''}${written(valueAt(bands[i]!, point[i]!), unitOf(given))}`;
     });
-    return { at, by, sentence: `worst with ${values.join(', ')}${by === 'search' ? ', the worst that a search found: it gets better and worse by turns' : ''}` };
+    return { at, by, sentence: `worst with ${values.join(', ')}${by === 'search' ? ', by search: it gets better and worse by turns' : ''}` };
 }
 
 function account(bands: readonly Band[], { tried, bySigns, givenUp }: Explored): string {
     const known = bands.filter(({ worseEnd }) => worseEnd !== undefined).map(({ given }) => given.path);
     const free = bands.length - known.length;
     return [
-        `${bands.length === 1 ? `${bands[0]!.given.path} is a band` : `${bands.length} inputs are bands`}: each check is shown where it is worst, of ${tried} sets of values that the whole was computed with`,
+        `${bands.length === 1 ? `${bands[0]!.given.path} is a band` : `${bands.length} inputs are bands`}: each check is shown where it is worst, of ${tried.length} sets of values that the whole was computed with`,
         ...(known.length > 0 ? [`less of ${known.join(', ')} is never better, so ${known.length === 1 ? 'it counts' : 'they count'} at the low end`] : []),
         ...(free === 1 ? ['both ends were computed and values between them']
             : free > allCornersUpTo && bySigns ? [`of the corners of the ${free} others only those were computed that varying one at a time points to`]
                 : free > 1 ? [`all ${2 ** free} corners were computed and values between them`] : []),
         ...(givenUp ? ['a search for the worst was ended at its bound'] : [])
     ].join('; ');
-}
-
-/** With the unit: `25 mm .. 45 mm`; the value where it is no band. */
-export function bandInWords(given: Given<number | string>): string {
-    const unit = unitOf(given);
-    return given.band ? `${written(given.band.low, unit)} .. ${written(given.band.high, unit)}` : written(given.value, unit);
 }

@@ -2,6 +2,7 @@
 import type { Given, Model } from '../../../language/src/model.js';
 import { ratio, sameDimension } from '../../../language/src/quantity.js';
 import { naturalUnit, units } from '../../../language/src/units.js';
+import type { Amount } from '../results.js';
 
 /** `the top loss`, `the bearing on south`, `storage`, `the grade of oldPine`. */
 export function nameOf(model: Model, path: string): string {
@@ -22,6 +23,12 @@ export function nameOf(model: Model, path: string): string {
 export function unitOf({ value, dimension }: Pick<Given<number | string>, 'value' | 'dimension'>): string {
     if (dimension === undefined || typeof value === 'string') return '';
     return sameDimension(dimension, ratio) ? '%' : naturalUnit({ value, dimension });
+}
+
+/** A value of an input in the unit that it is said in. */
+export function amountOf(value: number, given: Given<number | string>): Amount {
+    const unit = unitOf(given);
+    return { value: value / (units.get(unit)?.factor ?? 1), unit };
 }
 
 /** Rounded so that it stays on the side of `towards`: to whole millimetres from 10 mm on, else to three digits, or as many as it takes. */

@@ -2,7 +2,7 @@
  * What the command prints for machines: the shape is published by `schema.ts` and stable under `format`.
  * Units: kN, kNm, m along a member, mm of deflection, MPa; utilisation is demand over capacity.
  */
-import type { Amount, CheckResult, Hazard, LeafResult, MemberResult, Results, Verdict } from '../results.js';
+import type { Amount, CheckResult, Corner, Hazard, LeafResult, MemberResult, Results, Verdict } from '../results.js';
 import { amountOutput, finiteUse, type AmountOutput } from './amounts.js';
 import { breakEvenOutputs, loadTestOutput, optionOutput, type BreakEvenOutput, type LoadTestOutput, type OptionOutput } from './asked.js';
 import type { EvidenceWord, Severity } from '../../../language/src/model.js';
@@ -51,6 +51,7 @@ interface CheckOutput {
     readonly at: AmountOutput;
     readonly clause: string;
     readonly line: number;
+    readonly corner?: { readonly by: Corner['by']; readonly inputs: readonly { readonly input: string; readonly value: AmountOutput }[] };
 }
 
 interface RangeOutput {
@@ -137,7 +138,8 @@ function checkOutput(check: CheckResult): CheckOutput {
         duration: check.duration,
         at: amountOutput(check.at),
         clause: check.clause,
-        line: check.source.line
+        line: check.source.line,
+        corner: check.corner && { by: check.corner.by, inputs: check.corner.at.map(({ path, value }) => ({ input: path, value: amountOutput(value) })) }
     };
 }
 

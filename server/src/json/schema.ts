@@ -27,8 +27,12 @@ const check = object('One check of one subject, at the place and in the combinat
     duration: text(`The load duration that sets kmod (${durations.join(', ')}); empty where none does.`),
     at: amount('Station along the member from its start.', 'm'),
     clause: text('The clause of the standard, or the source of the rule.'),
-    line: place('Line of the subject')
-});
+    line: place('Line of the subject'),
+    corner: object('Where inputs are bands that the check feels: their values with which it is worst.', {
+        by: { enum: ['ends', 'search'], description: 'ends: over the values tried, more of each input only made it better or only worse; search: the worst that a search found.' },
+        inputs: list('The inputs that it feels.', object('One input.', { input: text('Its name, e.g. `T2.loss.top`.'), value: amount('Its value there.') }))
+    })
+}, ['corner']);
 
 const reaction = object('Envelope of the design reaction of one support, upwards positive.', {
     support: text('Name of the wall, member, prop or spring.'),

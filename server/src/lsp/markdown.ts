@@ -48,5 +48,5 @@ export function otherStages(checks: readonly CheckResult[]): string {
 
 export function governs(check: CheckResult): string {
     const stage = check.stage === null ? '' : `, stage ${check.stage}`;
-    return `${check.combination}${check.duration ? ` (${check.duration})` : ''}${stage}`;
+    return `${check.combination}${check.duration ? ` (${check.duration})` : ''}${stage}${check.corner ? `, ${check.corner.sentence}` : ''}`;
 }

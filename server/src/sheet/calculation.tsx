@@ -36,6 +36,7 @@ export function Calculation({ check, ledger, children }: Props) {
             <p class="governs">
                 {against(check.demand, check.capacity)}, at {station(check.at.value * 1000)}, governed by <b>{check.combination}</b>{check.duration && ` (${check.duration})`} <Line source={check.source} />
             </p>
+            {check.corner && <p class="small">{check.corner.sentence}</p>}
             <div class="worked" tabIndex={0} role="group" aria-label={`Calculation of ${check.id}`}>
                 {check.steps.map((step, i) => <StepLine step={step} id={stepAnchor(check, i)} hrefOf={term => `#${originOf(term, i)}`} />)}
                 <Where check={check} terms={inputs} ledger={ledger} />

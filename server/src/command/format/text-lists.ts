@@ -1,6 +1,6 @@
 import type { Finding, Severity, SourceRef } from '../../../../language/src/model.js';
 import type { Hazard, Results } from '../../results.js';
-import { evidenceInWords } from '../../summary.js';
+import { evidenceInWords, worstOfEach } from '../../summary.js';
 import type { Page } from './page.js';
 import { plain } from './table.js';
 
@@ -21,6 +21,14 @@ export function hazardLines(results: Results, { colors }: Page): string {
 /** Numbered, as it is worked down. */
 export function stageLines({ stages }: Results): string {
     return stages.map(({ name, title, lines }, i) => `  ${i + 1}. ${plain(`${name}${title ? ` (${title})` : ''}: ${lines.join('; ')}`)}`).join('\n');
+}
+
+/** How bands of inputs were gone through, and the worst corner of each check that feels them. */
+export function bandLines({ bands, checks }: Results): string {
+    return bands === undefined ? '' : [
+        `  ${plain(bands.sentence)}`,
+        ...worstOfEach(checks).flatMap(({ id, corner }) => corner ? [`  - ${plain(`${id}: ${corner.sentence}`)}`] : [])
+    ].join('\n');
 }
 
 export function uncheckedLines(results: Results): string {

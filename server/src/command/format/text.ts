@@ -2,7 +2,7 @@
 import type { Results } from '../../results.js';
 import { checksTable, hangersTable, membersTable, requirementsTable } from './text-tables.js';
 import { certaintyLines, loadTestLines, optionsTable } from './text-asked.js';
-import { findingLines, hazardLines, stageLines, uncheckedLines } from './text-lists.js';
+import { bandLines, findingLines, hazardLines, stageLines, uncheckedLines } from './text-lists.js';
 import type { Page } from './page.js';
 import { plain } from './table.js';
 
@@ -21,6 +21,7 @@ function fileText(results: Results, page: Page): string {
         ['Hangers', hangersTable(results, page)],
         ['Order of work', stageLines(results)],
         [checksTitle(results), checksTable(results, page)],
+        ['Bands', bandLines(results)],
         ['Requirements', requirementsTable(results, page)],
         ['How sure we are', certaintyLines(results)],
         ['Load tests', loadTestLines(results, page)],
