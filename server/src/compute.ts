@@ -18,8 +18,7 @@ import { recallBy } from './recall.js';
 import type { BandsResult, CheckResult, HangerResult, MemberResult, Missing, Results } from './results.js';
 
 export function compute(evaluation: Evaluation): Results {
-    const bands = bandsOf(evaluation.model);
-    return conclude(bands.length === 0 ? findAll(evaluation) : overBands(evaluation, bands, findAll));
+    return conclude(findAll(evaluation));
 }
 
 /** Everything that a verdict is made from; where inputs are bands, all of it is of each check's worst corner. */
@@ -38,8 +37,14 @@ export interface Found {
     readonly corners?: { readonly all: readonly Found[]; readonly bands: BandsResult };
 }
 
-/** The engineering, without what is made of it; of a band its middle. */
+/** The engineering, without what is made of it; with the worst that bands of inputs allow. */
 export function findAll(evaluation: Evaluation): Found {
+    const bands = bandsOf(evaluation.model);
+    return bands.length === 0 ? findOnce(evaluation) : overBands(evaluation, bands, findOnce);
+}
+
+/** Of a band its middle. */
+function findOnce(evaluation: Evaluation): Found {
     const { model } = evaluation;
     const { parameters, findings: parameterFindings } = createParameters(model.values);
     const subjects = subjectsOf(model, parameters);
