@@ -1,4 +1,4 @@
-import { noCapacity } from '../../../json/output.js';
+import { noCapacity } from '../../../json/amounts.js';
 import type { CheckChange } from '../../../diff/comparison.js';
 import type { Compared } from '../../diff.js';
 
