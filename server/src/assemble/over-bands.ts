@@ -3,7 +3,7 @@ import type { Evaluation, Finding } from '../../../language/src/model.js';
 import type { Band } from '../certainty/bands.js';
 import { cornersOf, type Corners } from '../certainty/corners.js';
 import type { Found } from '../compute.js';
-import type { CheckResult, Hazard, MemberResult, RequirementResult } from '../results.js';
+import type { CheckResult, Corner, Hazard, MemberResult, RequirementResult } from '../results.js';
 import { hangerOver, memberOver } from './envelope.js';
 
 /** @param find what is found of a model without bands */
@@ -42,7 +42,12 @@ function usesOf({ checks, missing }: Found): ReadonlyMap<string, number> {
 function worstOf(check: CheckResult, { worst }: Corners<Found>): CheckResult | undefined {
     const place = worst.get(keyOf(check));
     const result = place?.found.checks.find(one => keyOf(one) === keyOf(check));
-    return result && { ...result, ...(place?.corner && { corner: place.corner }) };
+    return result && place?.corner ? withCorner(result, place.corner) : result;
+}
+
+/** A check is explained when that is read: its parts are taken over as they are. */
+function withCorner(result: CheckResult, corner: Corner): CheckResult {
+    return Object.defineProperties({ corner }, Object.getOwnPropertyDescriptors(result)) as CheckResult;
 }
 
 function membersAt(check: CheckResult, { worst }: Corners<Found>): readonly MemberResult[] {
