@@ -151,6 +151,23 @@ export interface BoltResult {
     readonly source: SourceRef;
 }
 
+/** One distance of a bolt, mm: what EN 1995-1-1 Table 8.4 asks for under the forces that it has, and what is there. */
+export interface BoltDistance {
+    /** Of the bolt, as in its result. */
+    readonly x: number;
+    readonly height: number;
+    /** The leaf that it is measured in; absent where all are alike. */
+    readonly leaf?: number;
+    /** As in the table: `a1`, `a3,t`, … */
+    readonly rule: string;
+    /** Where it is measured to, as a place and in words: `to the butt at 1.90 m`. */
+    readonly to: { readonly x: number; readonly height: number };
+    readonly towards: string;
+    readonly required: number;
+    readonly provided: number;
+    readonly ok: boolean;
+}
+
 /** A hanger where it meets this member, mm from the member's start. */
 export interface HangerSketch {
     readonly name: string;
@@ -230,6 +247,8 @@ export interface MemberResult {
     readonly leaves?: readonly LeafResult[];
     readonly butts?: readonly ButtSketch[];
     readonly bolts?: readonly BoltResult[];
+    /** Of all bolts in all that they go through. */
+    readonly distances?: readonly BoltDistance[];
     /** What the leaves are worth together, in unbroken leaves: see `stiffness ratio` in language.md. */
     readonly stiffnessRatio?: number;
     /** Of a flitch beam. */

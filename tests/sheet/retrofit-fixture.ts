@@ -65,7 +65,7 @@ const oldTie = stageNames.map(stage => member('T2', stage, ...oldLoads[stage], 3
 }));
 
 /** M12 every 350 mm or so, their heights in a zigzag of 50 mm. */
-const bolts: readonly BoltResult[] = Array.from({ length: 14 }, (_, i) => ({
+export const bolts: readonly BoltResult[] = Array.from({ length: 14 }, (_, i) => ({
     x: 84 + i * (length - 168) / 13, height: [50, 0, -50, 0][i % 4]!, size: 'M12', grade: '8.8',
     planes: [1, 2].map(plane => ({ plane, force: kN(0.4 + 0.31 * ((i * 7 + plane) % 5)), angle: 90 - 6 * (i % 5) })), source: at(54)
 }));

@@ -3,9 +3,10 @@ import { renderPreview, renderSheet } from '../../server/src/sheet/index.js';
 import { percentUp } from '../../server/src/sheet/numbers.js';
 import { partsOf, rolledPath } from '../../server/src/sheet/drawing/section-parts.js';
 import { worth } from '../../server/src/sheet/built-up.js';
+import type { BoltDistance } from '../../server/src/results.js';
 import { meta } from './fixture.js';
 import { attribute, byId, parseHtml, textOf } from './html.js';
-import { builtUp, checks, retrofit, rolled } from './retrofit-fixture.js';
+import { bolts, builtUp, checks, retrofit, rolled } from './retrofit-fixture.js';
 
 const page = (html: string): string => `<!DOCTYPE html><html><head><title>x</title></head><body>${html}</body></html>`;
 const preview = parseHtml(page(renderPreview(retrofit).html));
@@ -95,6 +96,20 @@ describe('leaves', () => {
         expect(table).toContain('1 84 +50 0.71 kN, 90° 1.02 kN, 90°');
         expect(attribute(byId(preview, 'member-R1-bolts'), 'open')).toBeUndefined();
         expect(attribute(byId(sheet, 'member-R1-bolts'), 'open')).toBeDefined();
+    });
+
+    it('show where the pattern is tightest, with what is there and what is required, and in the table every bolt\'s', () => {
+        const { x, height } = bolts[0]!;
+        const distances: readonly BoltDistance[] = [
+            { x, height, leaf: 2, rule: 'a3,t', to: { x: 0, height }, towards: 'to the end of the member', required: 84, provided: 84, ok: true },
+            { x, height, leaf: 1, rule: 'a4,t', to: { x, height: 100 }, towards: 'to the top edge', required: 51.2, provided: 50.9, ok: false },
+            { x, height, leaf: 1, rule: 'a1', to: { x: bolts[1]!.x, height: 0 }, towards: 'to the next', required: 60, provided: bolts[1]!.x - x, ok: true }
+        ];
+        const parsed = parseHtml(page(renderPreview({ ...retrofit, members: [{ ...builtUp[1]!, stage: null, distances }], stages: [] }).html));
+        const words = textOf(byId(parsed, 'member-R1-pattern-desc'));
+        expect(words).toContain('bolt 1 in leaf 2, to the end of the member: a3,t 84 ≥ 84; bolt 1 in leaf 1, to the top edge: a4,t 50 < 52, too little');
+        expect(textOf(byId(parsed, 'member-R1-bolts'))).toMatch(/1 84 \+50 .*a1 364 ≥ 60 a3,t 84 ≥ 84 a4,t 50 < 52 ✗ too little/);
+        expect(textOf(byId(parsed, 'member-R1-setting-out-desc'))).toContain('Too near an end, an edge or one another: the bolts at 84 (+50) mm.');
     });
 
     it('say which station the table alone has where there are too many bolts for the drawing', () => {

@@ -9,7 +9,8 @@ import { checkAnchor } from '../../server/src/sheet/ids.js';
 import { parseTex, printTex } from '../../server/src/sheet/math/tex.js';
 import { substitute } from '../../server/src/sheet/math/substitute.js';
 import { worstOfEach } from '../../server/src/summary.js';
-import { percentUp } from '../../server/src/sheet/numbers.js';
+import { modesOf } from '../../server/src/sheet/modes.js';
+import { amount, percentUp } from '../../server/src/sheet/numbers.js';
 import { meta as sheetMeta } from './fixture.js';
 import { attribute, byId, elementsIn, parseHtml, textOf } from './html.js';
 
@@ -35,6 +36,18 @@ describe.each(files)('%s', name => {
             const block = textOf(byId(parsed, checkAnchor(check)));
             expect(block).toContain(`${check.id} ${percentUp(check.utilisation)} ${check.pass ? '✓ holds' : '✗ FAILS'}`);
         }
+    });
+
+    it('marks the least of the ways to fail of every connection', () => {
+        const listed = parsed.elements.filter(element => attribute(element, 'class') === 'modes');
+        const taken = worstOfEach(results.checks).flatMap(({ steps }) => steps.filter((step, i) => modesOf(step, steps.slice(0, i)).length > 0));
+        expect(listed.length).toBe(taken.length);
+        listed.forEach((table, i) => {
+            const governing = modesOf(taken[i]!, worstOfEach(results.checks).find(({ steps }) => steps.includes(taken[i]!))!.steps).find(({ term }) => term.amount.value === taken[i]!.result.value)!;
+            const rows = textOf(table).split('EN 19').find(row => row.includes('◀ governs'));
+            expect(rows).toContain(governing.how);
+            expect(rows).toContain(`${amount(taken[i]!.result)} ◀ governs`);
+        });
     });
 
     it('sets every formula as mathematics, with a number for every term', () => {

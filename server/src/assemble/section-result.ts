@@ -3,10 +3,11 @@ import type { PliesSection } from '../../../language/src/model.js';
 import type { BoltActions, LeafActions } from '../analysis/actions.js';
 import type { BoltResult, LeafResult, MemberResult } from '../results.js';
 import { kN, kNm, tidy } from './amounts.js';
+import { boltDistances } from '../checks/en1995/leaves/pattern.js';
 import type { SubjectContext } from './contexts.js';
 
 type SectionResult = Pick<MemberResult,
-    'shape' | 'material' | 'description' | 'breadth' | 'depth' | 'leaves' | 'butts' | 'bolts' | 'stiffnessRatio' | 'plates' | 'rolled'>;
+    'shape' | 'material' | 'description' | 'breadth' | 'depth' | 'leaves' | 'butts' | 'bolts' | 'distances' | 'stiffnessRatio' | 'plates' | 'rolled'>;
 
 export function sectionResult(context: SubjectContext): SectionResult {
     const { section } = context.member;
@@ -31,6 +32,7 @@ export function sectionResult(context: SubjectContext): SectionResult {
             leaves: context.actions.leaves?.map(leaf => leafResult(leaf, section)),
             butts: section.butts.map(({ leaf, at, source }) => ({ leaf, at: at.value, source })),
             bolts: boltResults(section, context.actions.bolts ?? []),
+            distances: boltDistances(context),
             stiffnessRatio: context.actions.stiffnessRatio
         };
         case 'flitch': return {
@@ -39,6 +41,7 @@ export function sectionResult(context: SubjectContext): SectionResult {
             depth: section.depth.value,
             description: `${section.leaves} × ${tidy(section.breadth.value)} × ${tidy(section.depth.value)} mm ${material} with ${section.plates} × ${tidy(section.thickness.value)} × ${tidy(section.plateDepth.value)} mm ${section.steel.value}`,
             bolts: boltResults(section, []),
+            distances: boltDistances(context),
             plates: {
                 leaves: section.leaves, leafBreadth: section.breadth.value, count: section.plates,
                 thickness: section.thickness.value, depth: section.plateDepth.value, steel: section.steel.value

@@ -1,10 +1,12 @@
 /** What is to be known of a member of leaves: how to set it out, what its bolts carry, what the leaves are worth together. */
 import { useContext } from 'preact/hooks';
-import type { BoltResult, MemberResult } from '../results.js';
+import type { BoltDistance, BoltResult, MemberResult } from '../results.js';
 import { heightWords, significant, setOut } from './numbers.js';
 import { Table, ViewContext, useLineOf } from './parts.js';
 import { LeafDiagrams } from './leaf-diagrams.js';
+import { distanceWords, numbered, tightest } from './drawing/distances.js';
 import { lanesOf } from './drawing/lanes.js';
+import { Pattern } from './pattern.js';
 import { SettingOut } from './setting-out.js';
 
 export function BuiltUp({ member, id }: { readonly member: MemberResult; readonly id: string }) {
@@ -13,8 +15,9 @@ export function BuiltUp({ member, id }: { readonly member: MemberResult; readonl
     return lanes.length < 2 ? null : (
         <>
             <SettingOut member={member} lanes={lanes} id={`${id}-setting-out`} />
+            <Pattern member={member} id={`${id}-pattern`} />
             {leaves && stiffnessRatio !== undefined && <p class="worth">{worth(leaves.length, stiffnessRatio)}</p>}
-            {bolts.length > 0 && <Bolts name={member.name} bolts={bolts} id={`${id}-bolts`} />}
+            {bolts.length > 0 && <Bolts member={member} bolts={bolts} id={`${id}-bolts`} />}
             {leaves && <LeafDiagrams member={member} leaves={leaves} id={`${id}-leaves`} />}
         </>
     );
@@ -34,7 +37,7 @@ export function worth(leaves: number, ratio: number): string {
     return `${said} ${trade}: ${least >= rule.worth ? 'here they are' : 'here they are worth less'}.`;
 }
 
-function Bolts({ name, bolts, id }: { readonly name: string; readonly bolts: readonly BoltResult[]; readonly id: string }) {
+function Bolts({ member: { name, distances = [] }, bolts, id }: { readonly member: MemberResult; readonly bolts: readonly BoltResult[]; readonly id: string }) {
     const lineOf = useLineOf();
     const { folded } = useContext(ViewContext);
     const planes = [...new Set(bolts.flatMap(bolt => bolt.planes.map(({ plane }) => plane)))].sort((a, b) => a - b);
@@ -43,19 +46,34 @@ function Bolts({ name, bolts, id }: { readonly name: string; readonly bolts: rea
             <summary><b>{bolts.length} bolts</b> {[...new Set(bolts.map(({ size, grade }) => [size, grade].filter(Boolean).join(' grade ')))].join(', ')}</summary>
             <p class="small">
                 Heights from the axis, in mm as the stations.
+                {distances.length > 0 && ' Distances by EN 1995-1-1 Table 8.4, the tightest of all leaves: what is there against the least under the bolt\'s forces.'}
                 {planes.length > 0 && ' Forces: the greatest of the ultimate combinations, in each plane between neighbouring leaves, and its angle to the grain.'}
             </p>
-            <Table name="bolts" caption={`Bolts of ${name}`} head={['Bolt', 'At', 'Height', ...planes.map(plane => `Leaf ${plane} to ${plane + 1}`)]}>
-                {[...bolts].sort((a, b) => a.x - b.x || b.height - a.height).map((bolt, i) => (
+            <Table name="bolts" caption={`Bolts of ${name}`} head={['Bolt', 'At', 'Height', ...planes.map(plane => `Leaf ${plane} to ${plane + 1}`), ...distances.length > 0 ? ['To a bolt', 'To an end', 'To an edge'] : []]}>
+                {numbered(bolts).map((bolt, i) => (
                     <tr data-line={lineOf(bolt.source)}>
                         <th scope="row">{i + 1}</th>
                         <td class="number">{setOut(bolt.x)}</td>
                         <td class="number">{heightWords(bolt.height)}</td>
                         {planes.map(plane => <td class="number">{planeWords(bolt, plane)}</td>)}
+                        {distances.length > 0 && <Distances distances={distances.filter(({ x, height }) => x === bolt.x && height === bolt.height)} />}
                     </tr>
                 ))}
             </Table>
         </details>
+    );
+}
+
+/** The tightest of each kind, over all leaves. */
+function Distances({ distances }: { readonly distances: readonly BoltDistance[] }) {
+    const kinds = [distances.filter(({ rule }) => rule === 'a1' || rule === 'a2'), ...['a3', 'a4'].map(rule => distances.filter(distance => distance.rule.startsWith(rule)))];
+    return (
+        <>
+            {kinds.map(kind => {
+                const least = tightest(kind, '');
+                return <td class="number">{least && <>{distanceWords(least)} {!least.ok && <b class="outcome fail"><span aria-hidden="true">✗ </span>too little</b>}</>}</td>;
+            })}
+        </>
     );
 }
 

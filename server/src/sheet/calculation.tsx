@@ -7,6 +7,7 @@ import { checkAnchor, inputAnchor, stepAnchor, termAnchor } from './ids.js';
 import { Formula, Tex } from './math/mathml.js';
 import { substitute } from './math/substitute.js';
 import { parseTex, printTex, type Row } from './math/tex.js';
+import { Modes, modesOf } from './modes.js';
 import { against, amount, percentUp, ratioUp, station } from './numbers.js';
 import { outcomeOf } from './outcome.js';
 import { Line, OutcomeMark, ViewContext, useLineOf } from './parts.js';
@@ -38,7 +39,12 @@ export function Calculation({ check, ledger, children }: Props) {
             </p>
             {check.corner && <p class="small">{check.corner.sentence}</p>}
             <div class="worked" tabIndex={0} role="group" aria-label={`Calculation of ${check.id}`}>
-                {check.steps.map((step, i) => <StepLine step={step} id={stepAnchor(check, i)} hrefOf={term => `#${originOf(term, i)}`} />)}
+                {check.steps.map((step, i) => (
+                    <>
+                        <StepLine step={step} id={stepAnchor(check, i)} hrefOf={term => `#${originOf(term, i)}`} />
+                        <Modes modes={modesOf(step, check.steps.slice(0, i))} of={`${check.id}, line ${i + 1}`} />
+                    </>
+                ))}
                 <Where check={check} terms={inputs} ledger={ledger} />
             </div>
             {children}

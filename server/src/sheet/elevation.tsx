@@ -33,16 +33,16 @@ export function Elevation({ member, props, id }: ElevationProps) {
                 <path class="axis" d={`M-12 0H${r(frame.length + 12)}`} />
                 <Within frame={frame} member={member} />
                 <path class="outline" d={outlinePath(frame, member)} />
+                <Dimensions frame={frame} stations={stations} y={dimensionLine} />
                 <Supports frame={frame} supports={member.supportSketches} />
                 <Props frame={frame} props={props} />
                 <Crossings frame={frame} crossings={member.crossingSketches} />
                 <Hangers frame={frame} hangers={member.hangerSketches} />
                 <Loads frame={frame} layout={loads} />
                 {captions.map(caption => <CaptionText caption={caption} y={firstCaption + caption.row * rowHeight} />)}
-                <Dimensions frame={frame} stations={stations} y={dimensionLine} />
             </Drawing>
             <figcaption>
-                Elevation to scale, seen from the right side. Dimensions in mm, running from the start (●). Loads at their characteristic value.
+                Elevation to scale, seen from the right side. Dimensions in mm, running from the start (○). Loads at their characteristic value.
                 {stations.length < all.length && <> All stations: {all.map(setOut).join(', ')}.</>}
             </figcaption>
         </figure>

@@ -2,7 +2,7 @@
  * A joiner's drawing of the leaves: from above, side by side with their butts, and from the right side with the
  * bolts at their heights, over running dimensions from one marked end. Across the member it is drawn larger.
  */
-import type { MemberResult } from '../results.js';
+import type { BoltResult, MemberResult } from '../results.js';
 import { BoltEnd, BoltSide, buttsByStation } from './drawing/bolts.js';
 import { dimensionHeight, Dimensions, inOrder } from './drawing/dimensions.js';
 import { Drawing } from './drawing/drawing.js';
@@ -56,12 +56,14 @@ export function SettingOut({ member, lanes, id }: Props) {
                 ))}
                 {heights.length > 1 && heights.map(height => <path class="guide" d={`M0 ${r(up(height))}H${r(along(length) + 4)}`} />)}
                 {bolts.map(bolt => <BoltEnd x={along(bolt.x)} y={up(bolt.height)} radius={2.6} />)}
+                {tooNear(member).map(bolt => <rect class="short" x={r(along(bolt.x) - 6)} y={r(up(bolt.height) - 6)} width={12} height={12} />)}
                 {heights.length <= depthDrawn / fontSize && heights.map(height => <text x={r(along(length) + 3)} y={r(up(height) + 3.5)}>{heightWords(height)}</text>)}
                 <Dimensions frame={frame} stations={stations} y={bottom + 10} />
             </Drawing>
             <figcaption>
                 {member.leaves && <>Leaf 1 is the left one, seen from the start; in each the lengths of its pieces. Joints of hidden leaves are dashed. </>}
-                Dimensions in mm, running from the start (●), heights of bolts from the axis. Drawn larger across than along.
+                Dimensions in mm, running from the start (○), heights of bolts from the axis. Drawn larger across than along.
+                {tooNear(member).length > 0 && <> Bolts in a square are too near an end, an edge or one another.</>}
                 {stations.length < allStations(member).length && <> The stations of all bolts are in the table.</>}
             </figcaption>
         </figure>
@@ -94,6 +96,11 @@ function LaneText({ lane: { label, pieces, steel }, y, along }: { readonly lane:
     );
 }
 
+/** Bolts with a distance that is less than it has to be. */
+function tooNear({ bolts = [], distances = [] }: MemberResult): readonly BoltResult[] {
+    return bolts.filter(({ x, height }) => distances.some(distance => !distance.ok && distance.x === x && distance.height === height));
+}
+
 function allStations({ length, butts = [], bolts = [] }: MemberResult): readonly number[] {
     return inOrder([0, length, ...butts.map(({ at }) => at), ...bolts.map(({ x }) => x)], length);
 }
@@ -107,10 +114,13 @@ function stationsThatFit(member: MemberResult): readonly number[] {
 }
 
 /** The same in words. */
-function wordsOf({ butts = [], bolts = [], length }: MemberResult, lanes: readonly Lane[]): string {
+function wordsOf(member: MemberResult, lanes: readonly Lane[]): string {
+    const { butts = [], bolts = [], length } = member;
+    const near = tooNear(member);
     return [
         `From the left ${lanes.map(({ breadth, steel }) => `${setOut(breadth)} mm ${steel ? 'steel' : 'timber'}`).join(', ')}, ${setOut(length)} mm long.`,
         ...buttsByStation(butts).map(({ at, leaves: broken }) => `Leaf ${broken.join(', ')} broken at ${setOut(at)} mm.`),
-        bolts.length > 0 ? `Bolts at ${bolts.map(({ x, height }) => `${setOut(x)} (${heightWords(height)})`).join(', ')} mm, heights from the axis in brackets.` : 'No bolts.'
+        bolts.length > 0 ? `Bolts at ${bolts.map(({ x, height }) => `${setOut(x)} (${heightWords(height)})`).join(', ')} mm, heights from the axis in brackets.` : 'No bolts.',
+        ...near.length > 0 ? [`Too near an end, an edge or one another: the bolts at ${near.map(({ x, height }) => `${setOut(x)} (${heightWords(height)})`).join(', ')} mm.`] : []
     ].join(' ');
 }

@@ -42,7 +42,7 @@ export function Dimensions({ frame, stations, y }: Props) {
     return (
         <g class="dimensions">
             <path class="thin" d={`M0 ${r(y)}H${r(frame.length)}`} />
-            <circle class="origin" cx={0} cy={r(y)} r={2.5} />
+            <circle class="origin" cx={0} cy={r(y)} r={3} />
             {stations.map((station, i) => {
                 const x = at[i]!;
                 const label = labels[i]!;

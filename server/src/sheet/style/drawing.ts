@@ -1,4 +1,10 @@
-/** Line types after ISO 128-2: outlines thick, dimensions and hatching thin, axes chain-dotted. */
+/**
+ * Lines as on a drawing (ISO 128-2, from memory; the 2:1 of wide to narrow, the double-dashed chain for an initial
+ * outline, and the open circle at the origin of running dimensions with strokes at 45° seen in textbooks that quote
+ * ISO 128 and ISO 129): wide for visible edges, narrow for dimensions, leaders and hatches, dashed for what is hidden,
+ * chain for axes, double-dotted chain for what was there before or stands for a time. What is lost is hatched and
+ * what is left stays blank, against the rule that a cut face is hatched: here the loss is what is to be seen.
+ */
 export const drawingStyle = `
 .padstone .patterns { position: absolute; }
 .padstone figure { margin: 0.8em 0; min-width: 0; }
@@ -12,8 +18,8 @@ export const drawingStyle = `
     font: 11px var(--vscode-font-family, system-ui, "DejaVu Sans", sans-serif); fill: var(--ink);
     paint-order: stroke; stroke: var(--paper); stroke-width: 3px; stroke-linejoin: round;
 }
-.padstone .drawing path, .padstone .drawing line, .padstone .drawing rect, .padstone .drawing polygon { fill: none; stroke: var(--ink); stroke-width: 0.6px; }
-.padstone .drawing .outline { stroke-width: 1.7px; stroke-linejoin: miter; }
+.padstone .drawing path, .padstone .drawing line, .padstone .drawing rect, .padstone .drawing polygon { fill: none; stroke: var(--ink); stroke-width: 0.7px; }
+.padstone .drawing .outline { stroke-width: 1.4px; stroke-linejoin: miter; }
 .padstone .drawing .axis { stroke-dasharray: 11 2.5 1.5 2.5; stroke: var(--soft); }
 .padstone .drawing .loss { fill: url(#hatch-loss); }
 .padstone .drawing .loss-side { fill: url(#hatch-side); stroke-dasharray: 4 2; }
@@ -24,13 +30,15 @@ export const drawingStyle = `
 .padstone .drawing .tick { stroke-width: 1.2px; }
 .padstone .drawing .dimensions path { stroke: var(--soft); }
 .padstone .drawing .dimensions .tick { stroke: var(--ink); }
-.padstone .drawing .origin { fill: var(--ink); stroke: none; }
+.padstone .drawing .origin { fill: var(--paper); stroke: var(--ink); }
+.padstone .drawing .short { stroke: var(--bad); stroke-width: 1.4px; }
+.padstone .drawing text.short { fill: var(--bad); stroke: var(--paper); font-weight: bold; }
 .padstone .drawing .band { fill: var(--wash); }
 .padstone .drawing .arrow { stroke-width: 0.9px; }
 .padstone .drawing .arrow-head { fill: var(--ink); stroke: none; }
 .padstone .drawing .leader { stroke: var(--soft); stroke-width: 0.5px; }
-.padstone .drawing .whole { fill: url(#hatch-loss); stroke-dasharray: 4 2; }
-.padstone .drawing .residual { fill: var(--paper); stroke-width: 1.7px; }
+.padstone .drawing .whole { fill: url(#hatch-loss); stroke-dasharray: 9 2 1.5 2 1.5 2; }
+.padstone .drawing .residual { fill: var(--paper); stroke-width: 1.4px; }
 .padstone .drawing .zero { stroke-width: 1px; }
 .padstone .drawing .mark { fill: var(--paper); stroke-width: 0.9px; }
 .padstone .drawing .peak { fill: var(--ink); stroke: var(--paper); stroke-width: 1px; }
@@ -50,10 +58,10 @@ export const drawingStyle = `
 .padstone .drawing .bolt .plate { stroke-width: 1.4px; }
 .padstone .drawing .rod { stroke-width: 1.4px; }
 .padstone .drawing .nut { fill: var(--ink); }
-.padstone .drawing .passing path { stroke: var(--soft); stroke-width: 0.7px; }
+.padstone .drawing .passing path { stroke-dasharray: 5 1.2 1 1.2 1 1.2; }
 .padstone .drawing .view-name { fill: var(--soft); }
 .padstone .drawing .steel { fill: url(#hatch-steel); stroke-width: 1.1px; }
-.padstone .drawing .steel.outline { stroke-width: 1.7px; }
+.padstone .drawing .steel.outline { stroke-width: 1.4px; }
 .padstone .multiples { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 285px), 1fr)); gap: 0 1.2em; }
 .padstone .multiples figure { margin: 0.3em 0; }
 .padstone .of-stages { margin: 0.9em 0; }

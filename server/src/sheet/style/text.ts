@@ -79,10 +79,13 @@ export const textStyle = `
 .padstone table.members .title { max-height: 4.4em; overflow: hidden; }
 .padstone table .name { display: block; max-width: 16em; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
 .padstone li p, .padstone .verdict p, .padstone summary { max-height: 24em; overflow: hidden; }
-.padstone table.by-stage, .padstone table.stages, .padstone table.bolts { width: auto; font-size: 0.93em; }
+.padstone table.by-stage, .padstone table.stages, .padstone table.bolts, .padstone table.modes { width: auto; font-size: 0.93em; }
 .padstone table.by-stage { margin: 0.4em 0 0.4em 1em; }
 .padstone .hanger table.by-stage { margin-left: 0; }
 .padstone table.bolts th, .padstone table.bolts td { padding-top: 0.1em; padding-bottom: 0.1em; }
+.padstone table.modes th { font-weight: normal; }
+.padstone table.modes { margin: 0.3em 0 0.6em 1em; }
+.padstone table.modes .governing > * { background: var(--wash); }
 .padstone .stages > li { margin: 0.6em 0; }
 .padstone table.reactions { width: auto; margin-top: 0.6em; }
 

@@ -1,8 +1,9 @@
 /** Table 8.4 against the real pattern: every piece of every leaf, butts being ends like any other. */
+import type { BoltDistance } from '../../../results.js';
 import type { MemberContext } from '../../check.js';
 import type { Answer } from '../../judged.js';
 import { distanceVerdict } from '../../shortfall.js';
-import { isProblem } from '../../verdict.js';
+import { isProblem, type Problem } from '../../verdict.js';
 import { distances, distancesClause, type DistanceFinding } from '../fasteners/distances.js';
 import type { Piece } from '../fasteners/drilled-pattern.js';
 import { magnitude } from '../fasteners/force.js';
@@ -36,17 +37,52 @@ function atEnds(bolts: readonly ThroughBolt[], { from, to, leaf }: DrilledPiece)
     })));
 }
 
-function within(context: MemberContext, all: readonly ThroughBolt[], piece: DrilledPiece): readonly Answer[] {
-    const { part, leaf, from, to } = piece;
-    const ofLeaf = leaf === undefined ? {} : { leaf };
+/** The bolts within a piece, and every one of their distances there. */
+interface DrilledBolts {
+    readonly bolts: readonly ThroughBolt[];
+    readonly edges: Piece;
+    readonly found: readonly DistanceFinding[] | Problem;
+}
+
+function drilledIn(context: MemberContext, all: readonly ThroughBolt[], piece: DrilledPiece): DrilledBolts {
+    const { part, from, to } = piece;
+    const edges = edgesOf(context, piece);
     const bolts = all.filter(({ x, cases }) => x > from && x < to && cases.length > 0);
-    if (bolts.length === 0) {
-        return [];
-    }
     const loads = bolts.map(({ cases }) => cases.map(({ forces }) => forceOnLeaf(forces, part)));
     const d = Math.max(...bolts.map(bolt => bolt.d));
-    const pattern = { d, piece: edgesOf(context, piece), bolts: bolts.map(({ x, height }) => ({ station: x, height })) };
-    const found = distances(pattern, loads);
+    return { bolts, edges, found: bolts.length === 0 ? [] : distances({ d, piece: edges, bolts: bolts.map(({ x, height }) => ({ station: x, height })) }, loads) };
+}
+
+/** All of them, for the drawing of the pattern: nothing of a piece whose pattern cannot be judged. */
+export function drilledDistances(context: MemberContext, all: readonly ThroughBolt[], pieces: readonly DrilledPiece[]): readonly BoltDistance[] {
+    return pieces.flatMap(piece => {
+        const { bolts, edges, found } = drilledIn(context, all, piece);
+        const inEnd = all.filter(({ x }) => x === piece.from || x === piece.to).map(({ x, height, d }) => ({
+            x, height, leaf: piece.leaf, rule: 'a3,c', to: { x, height }, towards: 'in the end of a piece', required: unloadedEnd(d, 0), provided: 0, ok: false
+        }));
+        return isProblem(found) ? inEnd : [...inEnd, ...found.map(finding => {
+            const { x, height } = bolts[finding.bolt]!;
+            const { rule, required, provided, ok } = finding;
+            return { x, height, leaf: piece.leaf, rule, to: placeOf(finding, bolts, edges), towards: towards(finding, bolts, context, piece), required, provided, ok };
+        })];
+    });
+}
+
+function placeOf({ towards: to, bolt }: DistanceFinding, bolts: readonly ThroughBolt[], { start, end, bottom, top }: Piece): BoltDistance['to'] {
+    const { x, height } = bolts[bolt]!;
+    switch (to) {
+        case 'start': return { x: start, height };
+        case 'end': return { x: end, height };
+        case 'bottom': return { x, height: bottom };
+        case 'top': return { x, height: top };
+        default: return { x: bolts[to.bolt]!.x, height: bolts[to.bolt]!.height };
+    }
+}
+
+function within(context: MemberContext, all: readonly ThroughBolt[], piece: DrilledPiece): readonly Answer[] {
+    const { part, leaf, from } = piece;
+    const ofLeaf = leaf === undefined ? {} : { leaf };
+    const { bolts, found } = drilledIn(context, all, piece);
     if (isProblem(found)) {
         return [{ said: found, where: { combination: bolts[0]!.cases[0]!.combination, at: from, ...ofLeaf } }];
     }

@@ -11,15 +11,24 @@ import { against, isProblem, problem } from '../../verdict.js';
 import { magnitude, type Force } from '../fasteners/force.js';
 import type { Leaf } from '../fasteners/leaf.js';
 import { named, shearAnswers } from './bolt-answers.js';
-import { distanceAnswers } from './drilled.js';
+import { distanceAnswers, type DrilledPiece } from './drilled.js';
 import { boltStations, combinationsOf, momentAt, plateSteel, stiffestShares } from './flitch-shares.js';
 import { boltName, fastenerOf, forceOnLeaf, timberLeaf, unknownBolts, type BoltCase, type ThroughBolt } from './through-bolts.js';
 
-export function flitchBolts(context: MemberContext, section: FlitchSection): Judged {
+/** What the bolts go through, the bolts with their forces, and the timber that is drilled. */
+interface Drilled {
+    readonly parts: readonly Leaf[];
+    readonly bolts: readonly ThroughBolt[];
+    readonly pieces: readonly DrilledPiece[];
+    readonly problems: readonly string[];
+}
+
+/** In words where the forces cannot be known. */
+export function drilledFlitch(context: MemberContext, section: FlitchSection): Drilled | string {
     const parts = arranged(context, section);
     const shares = stiffestShares(context, section);
     if (typeof parts === 'string' || isProblem(shares)) {
-        return { answers: [], lacking: [typeof parts === 'string' ? parts : (shares as { readonly problem: string }).problem] };
+        return typeof parts === 'string' ? parts : (shares as { readonly problem: string }).problem;
     }
     const stations = boltStations(section);
     const loaded = combinationsOf(context).map(combination => ({
@@ -33,10 +42,19 @@ export function flitchBolts(context: MemberContext, section: FlitchSection): Jud
         return fastener ? [{ name: boltName(row, x, height), x, height, d: row.diameter, fastener, cases: at(x) }] : [];
     }));
     const timber = parts.findIndex(({ kind }) => kind === 'timber') + 1;
+    return { parts, bolts, pieces: [{ part: timber, from: 0, to: context.member.length.value }], problems };
+}
+
+export function flitchBolts(context: MemberContext, section: FlitchSection): Judged {
+    const drilled = drilledFlitch(context, section);
+    if (typeof drilled === 'string') {
+        return { answers: [], lacking: [drilled] };
+    }
+    const { parts, bolts, pieces, problems } = drilled;
     return {
         answers: [
             ...shearAnswers(context, bolts, parts),
-            ...distanceAnswers(context, bolts, [{ part: timber, from: 0, to: context.member.length.value }]),
+            ...distanceAnswers(context, bolts, pieces),
             ...bearingAnswers(context, section, bolts, parts.findIndex(({ kind }) => kind === 'steel') + 1)
         ],
         lacking: [...unknownBolts(section.bolts), ...new Set(problems)]
