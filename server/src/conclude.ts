@@ -10,13 +10,13 @@ import { unchecked } from './assemble/unchecked.js';
 import { judge } from './assemble/verdict.js';
 import { allBreakEvens } from './certainty/index.js';
 import type { Found } from './compute.js';
-import { applyAnswers, findHazards, findLateHazards, lateHazardRules, type AnsweredHazards } from './hazards/index.js';
+import { applyAnswers, findHazards, findLateHazards, isUndecided, type AnsweredHazards } from './hazards/index.js';
 import type { Hazard, Results } from './results.js';
 
-/** What is only found after the checks. */
-export type Later = Required<Pick<Results, 'certainty' | 'loadTests'>>;
+/** What is only found after the checks; undefined until it is. */
+export type Later = Pick<Results, 'certainty' | 'loadTests'>;
 
-export function conclude(found: Found, later?: Later): Results {
+export function conclude(found: Found, later: Later = {}): Results {
     const { evaluation, actions, parameters, checks, members, hangers, missing, lacking, findings, corners } = found;
     const everywhere = corners?.all ?? [found];
     const { model } = evaluation;
@@ -54,13 +54,10 @@ export function conclude(found: Found, later?: Later): Results {
     };
 }
 
-/** Whether what is answered arises is not known before all is found that it may arise from. */
-function answeredHazards({ answers, ...model }: Model, hazards: readonly Hazard[], later: Later | undefined): AnsweredHazards {
-    if (later === undefined) {
-        return applyAnswers(hazards, answers.filter(({ hazard }) => !lateHazardRules.some(({ code }) => code === hazard)));
-    }
-    const late = findLateHazards({ model: { ...model, answers }, breakEvens: allBreakEvens(later.certainty), loadTests: later.loadTests });
-    return applyAnswers([...hazards, ...late], answers);
+/** An answer to what may yet arise waits for it. */
+function answeredHazards(model: Model, hazards: readonly Hazard[], { certainty, loadTests }: Later): AnsweredHazards {
+    const late = { model, breakEvens: certainty && allBreakEvens(certainty), loadTests };
+    return applyAnswers([...hazards, ...findLateHazards(late)], model.answers.filter(({ hazard }) => !isUndecided(hazard, late)));
 }
 
 function hazardsOf({ evaluation: { model }, actions, checks, members }: Found): readonly Hazard[] {

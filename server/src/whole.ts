@@ -1,5 +1,5 @@
 /** All that a file asks for, also what takes many analyses: proof loads, break-evens, options. Off the typing path. Pure. */
-import type { Evaluation, Model } from '../../language/src/model.js';
+import type { Evaluation } from '../../language/src/model.js';
 import { certaintySteps } from './certainty/index.js';
 import { compute, findAll } from './compute.js';
 import { conclude } from './conclude.js';
@@ -7,6 +7,7 @@ import { finished } from './finished.js';
 import { optionSteps } from './options/index.js';
 import { loadTestResults } from './proof-load/index.js';
 import type { Results } from './results.js';
+import { varying } from './varying.js';
 
 /** What is being found, and how much of it is done. */
 export interface Doing {
@@ -19,6 +20,13 @@ export function computeWhole(evaluation: Evaluation): Results {
     return finished(wholeSteps(evaluation));
 }
 
+/** What the verdict rests on, and no more: checks and proof loads, without break-evens and options. */
+export function computeVerdict(evaluation: Evaluation): Results {
+    const found = findAll(evaluation);
+    const drawn = conclude(found);
+    return drawn.understood ? conclude(found, { loadTests: loadTestResults(evaluation.model, found.actions) }) : drawn;
+}
+
 /** Yields before each evaluation of the model, so that whoever runs it can stop, wait and tell how far it is. Of a text with errors there is no more than `compute` has. */
 export function* wholeSteps(evaluation: Evaluation): Generator<Doing, Results> {
     const found = findAll(evaluation);
@@ -29,13 +37,11 @@ export function* wholeSteps(evaluation: Evaluation): Generator<Doing, Results> {
     const { model } = evaluation;
     yield { what: 'load tests', done: 0, of: model.loadTests.length };
     const loadTests = loadTestResults(model, found.actions);
-    const certainty = yield* told(certaintySteps(model, changed => findAll(alone(changed))), ({ path, done, of }) => ({ what: path, done, of }));
+    const certainty = yield* told(certaintySteps(model, varying(found)), ({ path, done, of }) => ({ what: path, done, of }));
     const whole = conclude(found, { loadTests, certainty });
-    const options = yield* told(optionSteps(model, whole, option => compute(alone(option))), ({ name, done, of }) => ({ what: `option ${name}`, done, of }));
+    const options = yield* told(optionSteps(model, whole, option => compute({ model: option, findings: [], broken: [] })), ({ name, done, of }) => ({ what: `option ${name}`, done, of }));
     return { ...whole, options };
 }
-
-const alone = (model: Model): Evaluation => ({ model, findings: [], broken: [] });
 
 function* told<P, T>(steps: Generator<P, T>, inWords: (progress: P) => Doing): Generator<Doing, T> {
     let step = steps.next();

@@ -2,9 +2,8 @@
 import type { Model } from '../../../language/src/model.js';
 import type { Results, Unchecked } from '../results.js';
 
-/** @param later undefined until it is found */
-export function openAsked(model: Model, later: Pick<Results, 'certainty' | 'loadTests'> | undefined): readonly Unchecked[] {
-    const { loadTests, certainty } = later ?? {};
+/** Of what is undefined nothing is found yet. */
+export function openAsked(model: Model, { loadTests, certainty }: Pick<Results, 'certainty' | 'loadTests'>): readonly Unchecked[] {
     return [
         ...loadTests
             ? loadTests.filter(({ outcome }) => outcome === 'not computed').map(({ name, member, verdict, source }) => ({ text: `load test ${name}: ${verdict}`, blocking: true, members: [member], source }))

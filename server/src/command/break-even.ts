@@ -1,7 +1,8 @@
 import type { Command } from 'commander';
-import { breakEven, guessedPaths, ledger, sensitivities, worstFunction, type BreakEven, type Compute, type Variant } from '../certainty/index.js';
+import { breakEven, guessedPaths, ledger, sensitivities, worstFunction, type BreakEven, type Variant } from '../certainty/index.js';
 import { compute, findAll } from '../compute.js';
 import { percentUp } from '../sheet/numbers.js';
+import { varying } from '../varying.js';
 import { calculateFile } from './calculate-file.js';
 import { exitCode, exitCodeOf } from './exit-code.js';
 import { findingLines } from './format/text-lists.js';
@@ -22,7 +23,7 @@ function print(file: string, inputs: readonly string[], page: Page): number {
         process.stderr.write(`${findingLines(results, page)}\n`);
         return exitCodeOf(results);
     }
-    const computed: Compute = changed => findAll({ model: changed, findings: [], broken: [] });
+    const computed = varying(findAll({ model, findings: [], broken: [] }));
     const worst = worstFunction(model, computed);
     const paths = inputs.length > 0 ? inputs : guessedPaths(model);
     const found = paths.flatMap(path => breakEven(model, path, { worst }) ?? []);

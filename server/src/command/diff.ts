@@ -1,6 +1,7 @@
 import { existsSync, statSync } from 'node:fs';
 import { Option, type Command } from 'commander';
 import { compareSides, isChanged, type Comparison, type Side } from '../diff/comparison.js';
+import { computeVerdict } from '../whole.js';
 import { evaluateFile, type Calculated, type Evaluated, type ReadFile } from './calculate-file.js';
 import { exitCode } from './exit-code.js';
 import { diffFormats } from './format/diff/index.js';
@@ -97,7 +98,7 @@ function comparedSides({ before, after }: Pair): Compared | undefined {
     if ([old, now].every(side => side === undefined || isLibrary(side.evaluation))) {
         return undefined;
     }
-    const [one, other] = [old?.calculated, isSame(old, now) ? old?.calculated : now?.calculated].map(calculate => calculate && calculate()) as [Calculated?, Calculated?];
+    const [one, other] = [old?.calculated, isSame(old, now) ? old?.calculated : now?.calculated].map(calculate => calculate && calculate(computeVerdict)) as [Calculated?, Calculated?];
     const comparison = compareSides(one, other);
     return { comparison, changed: isChanged(comparison), before: one, after: other };
 }

@@ -1,13 +1,14 @@
-import type { HazardRule, LateContext } from './hazard-rule.js';
+import type { LateHazardRule } from './hazard-rule.js';
 import { millimetres } from './telling.js';
 
 /** mm, and part of the depth: what an awl may miss. Common practice, no source. */
 const missed = { atLeast: 10, part: 0.2 };
 
 /** Probing finds a depth to so much and no better; where a check fails within that, it is not known to hold. */
-export const breakEvenClose: HazardRule<LateContext> = {
+export const breakEvenClose: LateHazardRule = {
     code: 'break-even-close',
-    find: ({ model, breakEvens }) => model.members.flatMap(member => member.losses.flatMap(loss => Object.values(loss.faces).flatMap(depth => {
+    needs: 'breakEvens',
+    find: ({ model, breakEvens = [] }) => model.members.flatMap(member => member.losses.flatMap(loss => Object.values(loss.faces).flatMap(depth => {
         const known = breakEvens.find(({ path, passes }) => path === depth.path && passes);
         const margin = typeof known?.limit === 'number' ? known.limit - depth.value : Infinity;
         return known === undefined || margin < 0 || margin > Math.max(missed.atLeast, missed.part * depth.value) ? [] : [{

@@ -43,7 +43,7 @@
  * | engineer-must-sign       | note        | a later stage adds or removes a member, or a hanger joins two                  |
  */
 import type { Hazard } from '../results.js';
-import type { HazardContext, HazardRule, LateContext } from './hazard-rule.js';
+import type { HazardContext, HazardRule, LateContext, LateHazardRule } from './hazard-rule.js';
 import { atticFloorNotBoarded } from './attic-floor-not-boarded.js';
 import { bearingNearOpening } from './bearing-near-opening.js';
 import { bearingOnWeakMasonry } from './bearing-on-weak-masonry.js';
@@ -95,7 +95,7 @@ export const hazardRules: readonly HazardRule[] = [
 ];
 
 /** Of what is only found after the checks. */
-export const lateHazardRules: readonly HazardRule<LateContext>[] = [proofLoadInDoubt, breakEvenClose];
+export const lateHazardRules: readonly LateHazardRule[] = [proofLoadInDoubt, breakEvenClose];
 
 /** Every hazard, rule by rule; `applyAnswers` puts the worst first. */
 export function findHazards(context: HazardContext): Hazard[] {
@@ -103,7 +103,12 @@ export function findHazards(context: HazardContext): Hazard[] {
 }
 
 export function findLateHazards(context: LateContext): Hazard[] {
-    return hazardsBy(lateHazardRules, context);
+    return hazardsBy(lateHazardRules.filter(({ needs }) => context[needs] !== undefined), context);
+}
+
+/** Whether nobody can say yet that a hazard does not arise. */
+export function isUndecided(code: string, context: LateContext): boolean {
+    return lateHazardRules.some(rule => rule.code === code && context[rule.needs] === undefined);
 }
 
 function hazardsBy<Context>(rules: readonly HazardRule<Context>[], context: Context): Hazard[] {

@@ -1,9 +1,10 @@
-import type { HazardRule, LateContext } from './hazard-rule.js';
+import type { LateHazardRule } from './hazard-rule.js';
 
 /** A member that sinks more than the softest of its class, or does not come back, is not what the calculation takes it to be. Common practice, no source. */
-export const proofLoadInDoubt: HazardRule<LateContext> = {
+export const proofLoadInDoubt: LateHazardRule = {
     code: 'proof-load-in-doubt',
-    find: ({ loadTests }) => loadTests.filter(({ outcome }) => outcome === 'in doubt').map(({ name, member, verdict, source }) => ({
+    needs: 'loadTests',
+    find: ({ loadTests = [] }) => loadTests.filter(({ outcome }) => outcome === 'in doubt').map(({ name, member, verdict, source }) => ({
         severity: 'stop' as const,
         subject: member,
         message: `The proof load ${name} speaks against ${member}: ${verdict}`,

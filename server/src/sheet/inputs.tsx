@@ -1,11 +1,12 @@
 /** The ledger of inputs: guesses first, by how near they sit to where a check fails; then what is known. */
 import type { EvidenceWord, Given } from '../../../language/src/model.js';
-import type { Certainty } from '../certainty/index.js';
+import { units } from '../../../language/src/units.js';
+import { unitOf, type Certainty } from '../certainty/index.js';
 import type { Results } from '../results.js';
 import { evidenceInWords } from '../summary.js';
 import { sentence } from './head.js';
 import { inputAnchor } from './ids.js';
-import { quantity } from './numbers.js';
+import { amount } from './numbers.js';
 import { Line, Table, useLineOf } from './parts.js';
 
 interface Props {
@@ -67,7 +68,11 @@ function Known({ inputs, caption }: { readonly inputs: Results['ledger']; readon
     );
 }
 
-const valueOf = ({ value, dimension }: Given<number | string>): string => typeof value === 'string' ? value : dimension ? quantity({ value, dimension }) : '';
+/** In the unit that the file has it in as a rule: a moisture in per cent. */
+function valueOf(given: Given<number | string>): string {
+    const unit = unitOf(given);
+    return typeof given.value === 'string' ? given.value : amount({ value: given.value / (units.get(unit)?.factor ?? 1), unit });
+}
 
 const leastKnownFirst: readonly EvidenceWord[] = ['assumed', 'judged', 'documented', 'graded', 'tested', 'probed', 'measured'];
 

@@ -1,5 +1,5 @@
 /** Proof loads: what was read against what was predicted, and what that is worth. */
-import type { LoadTestResult } from '../results.js';
+import type { Amount, LoadTestResult } from '../results.js';
 import { sentence } from './head.js';
 import { LoadTestPlot } from './load-test-plot.js';
 import { amount, deflection } from './numbers.js';
@@ -50,7 +50,7 @@ function Readings({ test: { name, points, blocks } }: { readonly test: LoadTestR
 function Figures({ test }: { readonly test: LoadTestResult }) {
     const { E, EScatter, EMean, recovery, residual, momentShareService, shearShareService, momentShareDesign, shearShareDesign } = test;
     const facts: readonly (readonly [string, string | undefined])[] = [
-        ['Modulus', E && `${amount(E)}${EScatter ? ` ± ${amount(EScatter)} (one standard error)` : ' by one reading'} back-figured${EMean ? `; its class has ${amount(EMean)} in the mean` : ''}`],
+        ['Modulus', E && `${modulus(E)}${EScatter ? ` ± ${modulus(EScatter)} (one standard error)` : ' by one reading'} back-figured${EMean ? `; its class has ${modulus(EMean)} in the mean` : ''}`],
         ['Recovery', recovery && `${whole(recovery.value / 100)} of the greatest sinking${residual ? `, ${deflection(residual.value)} stayed` : ''}`],
         ['In service', shares(momentShareService, shearShareService)],
         ['In design', shares(momentShareDesign, shearShareDesign)]
@@ -62,6 +62,9 @@ function Figures({ test }: { readonly test: LoadTestResult }) {
 function shares(moment: number | undefined, shear: number | undefined): string | undefined {
     return moment === undefined || shear === undefined ? undefined : `the test reached ${whole(moment)} of the member's moment and ${whole(shear)} of its shear`;
 }
+
+/** To 10 MPa: no test tells it better. Common practice, no source. */
+const modulus = ({ value, unit }: Amount): string => `${10 * Math.round(value / 10)} ${unit}`;
 
 /** A share of what was borne is never rounded up. */
 const whole = (share: number): string => `${Math.floor(100 * share + 1e-9)} %`;
