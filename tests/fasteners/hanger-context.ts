@@ -40,7 +40,7 @@ export function hangerContext({ hanger: changes, context, old, moisture, N = 10_
     });
     return {
         hanger: one,
-        actions: { hanger: 'H1', stage: null, states: [{ combination: combination('medium-term'), N }], slack: false },
+        actions: { hanger: 'H1', stage: null, states: [{ combination: combination('medium-term'), N }], range: { min: N, max: N }, slack: false },
         carried: member('T2', 190, 240, 'C18', old), carrier: member('R1', 100, 200, 'C24'),
         job: beam({ b: 1, h: 1, length: 1 }).job,
         parameters: createParameters([]).parameters, materials: [timber('T2', moisture), timber('R1', 0.14)], ...context

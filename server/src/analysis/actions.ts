@@ -104,7 +104,7 @@ export interface SupportActions {
     readonly source: SourceRef;
     /** Design reactions normal to the bearing, ultimate combinations of STR (set B). */
     readonly design: Range;
-    /** Candidate states of the reaction with their durations, for the bearing's kmod. */
+    /** Those states of it that may be the worst of a check, by their durations and kmod. */
     readonly states: readonly { readonly combination: Combination; readonly R: number }[];
     /** Horizontal force of the support on the member, to the right positive, where there is one. */
     readonly horizontal?: Range;
@@ -148,7 +148,9 @@ export interface BoltActions {
 export interface HangerActions {
     readonly hanger: string;
     readonly stage: string | null;
+    /** Those that may be the worst of a check. */
     readonly states: readonly { readonly combination: Combination; readonly N: number }[];
+    readonly range: Range;
     /** In some combination it would push: it hangs slack then. */
     readonly slack: boolean;
 }
@@ -157,7 +159,9 @@ export interface PropActions {
     readonly member: string;
     readonly at: number;
     readonly stage: string;
+    /** Those that may be the worst of a check. */
     readonly states: readonly { readonly combination: Combination; readonly R: number }[];
+    readonly range: Range;
     /** In some combination it would pull: the member lifts off it then. */
     readonly slack: boolean;
 }

@@ -127,9 +127,10 @@ export function combiner(cases: readonly UnitCase[], { crept, of: { all, ids } }
         const key = rule.kind + String.fromCharCode(...factors.map(codeOf));
         const found = known.get(key);
         if (found) return found;
+        let label: string | undefined;
         const combination: Combination = {
             kind: rule.kind, factors, duration,
-            get label() { return labelOf(all, factors) + (crept ? ', after creep' : ''); }
+            get label() { return label ??= labelOf(all, factors) + (crept ? ', after creep' : ''); }
         };
         known.set(key, combination);
         return combination;

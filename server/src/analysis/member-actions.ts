@@ -68,7 +68,7 @@ export function memberActions(group: SolvedStage, index: number): MemberActions 
     const leaves = strands.length > 1 ? strands.map((strand, i) => stationsOf(strand, loaded((ofStrands) => ofStrands[i]!), own, rules, states)) : [];
 
     const context: ReactionContext = {
-        mesh: instant.mesh, cases, parts, rules, parameters,
+        mesh: instant.mesh, cases, parts, rules, parameters, kept: states,
         loaded: ultimate.map(({ solved }, i) => ({ ...solved, combine: combines[i]! }))
     };
     const bent = (solved: SolvedStiffness) => ({ mesh: solved.mesh.pieces[index]!, solutions: solved.solutions.ofCases, scales: solved.scales });

@@ -23,14 +23,24 @@ export function peakBetween(places: readonly Place[], s: number, at: (place: Pla
     return best;
 }
 
-/** By halving; undefined where both ends have one sign. */
+/** By the Illinois rule of false position, which is sure to stay between; undefined where both ends have one sign. */
 function zeroBetween(f: (x: number) => number, from: number, to: number): number | undefined {
-    const first = f(from);
-    if (first * f(to) >= 0) return undefined;
-    let [low, high] = [from, to];
+    let [a, b] = [from, to];
+    let [fa, fb] = [f(a), f(b)];
+    if (fa * fb >= 0) return undefined;
+    const close = 1e-12 * Math.max(Math.abs(fa), Math.abs(fb));
     for (let i = 0; i < 40; i++) {
-        const middle = (low + high) / 2;
-        if (f(middle) * first > 0) low = middle; else high = middle;
+        const x = (a * fb - b * fa) / (fb - fa);
+        const fx = f(x);
+        if (Math.abs(fx) <= close) return x;
+        if (fx * fb < 0) {
+            a = b;
+            fa = fb;
+        } else {
+            fa /= 2;
+        }
+        b = x;
+        fb = fx;
     }
-    return (low + high) / 2;
+    return b;
 }

@@ -2,9 +2,10 @@
 import type { Support } from '../../../language/src/model.js';
 import type { Parameters } from '../catalog/parameters.js';
 import type { Range, SupportActions, UnitCase } from './actions.js';
+import { addCandidate, appendCandidate, noCandidates } from './candidates.js';
 import { equilibriumRules, type Combine, type Rule } from './combinations.js';
 import type { Scale } from './effects.js';
-import { isSet } from './durations.js';
+import { isSet, shortness } from './durations.js';
 import { carries, isBearing } from './holding.js';
 import type { UnitSolutions } from './history.js';
 import type { Mesh } from './mesh.js';
@@ -20,6 +21,7 @@ export interface ReactionContext {
     readonly loaded: readonly { readonly solutions: UnitSolutions; readonly scales: readonly Scale[]; readonly combine: Combine }[];
     readonly rules: readonly Rule[];
     readonly parameters: Parameters;
+    readonly kept: 'worst' | 'every';
 }
 
 /** Nodes whose upward holds sum to the force from a member's support: its own there, and those of what rests on it there. */
@@ -85,7 +87,7 @@ function companions(mesh: Mesh, piece: number, support: Support): Support[] {
 }
 
 function reaction(context: ReactionContext, piece: number, support: Support, name: string): SupportActions {
-    const { mesh, cases, parts, loaded, rules, parameters } = context;
+    const { mesh, cases, parts, loaded, rules, parameters, kept } = context;
     const { member } = mesh.pieces[piece]!.piece;
     const place = placeOf(mesh, piece, support);
     const share = carries(member, support) ? shareOf(companions(mesh, piece, support), support) : 0;
@@ -95,7 +97,7 @@ function reaction(context: ReactionContext, piece: number, support: Support, nam
     const unit = (of: (holds: Float64Array) => number): UnitForces[] => loaded.map(({ solutions, scales, combine }) =>
         ({ combine, units: cleaned(solutions.ofCases.map(({ holds }) => of(holds)), scales) }));
     const [vertical, horizontal] = [unit(up), unit(right)];
-    const states = forceStates(cases, vertical, rules);
+    const { states, range } = forceStates(cases, vertical, rules, kept);
     const overturning = equilibriumRules(cases, parameters);
     return {
         support: name,
@@ -104,11 +106,11 @@ function reaction(context: ReactionContext, piece: number, support: Support, nam
         bearing: support.bearing?.value,
         tied: support.tied,
         source: support.source,
-        design: rangeOf(states),
+        design: range,
         states,
         equilibriumMin: Math.min(...vertical.map(({ units }, i) =>
             equilibriumMin(cases, units, parts, Float64Array.from(loaded[i]!.solutions.holdsOfParts, up), overturning, parameters))),
-        ...(horizontal.some(({ units }) => units.some((force) => force !== 0)) ? { horizontal: rangeOf(forceStates(cases, horizontal, rules)) } : {})
+        ...(horizontal.some(({ units }) => units.some((force) => force !== 0)) ? { horizontal: forceStates(cases, horizontal, rules, 'worst').range } : {})
     };
 }
 
@@ -120,26 +122,45 @@ export function cleaned(forces: readonly number[], scales: readonly Scale[]): Fl
 /** A force by unit case, of one stiffness. */
 export interface UnitForces { readonly units: Float64Array; readonly combine: Combine }
 
-/** Greatest and least by every rule. */
-export function forceStates(cases: readonly UnitCase[], forces: readonly UnitForces[], rules: readonly Rule[]): SupportActions['states'] {
-    const states = new Map<SupportActions['states'][number]['combination'], number>();
-    for (const { units, combine } of forces) {
-        for (const rule of rules) {
-            const steady = steadyForce(cases, units, rule);
-            const { most, least } = extremes(rule, units, 0);
-            for (const present of [most, least]) states.set(combine(rule, present), combined(rule, present, steady, units, 0));
+export interface ForceStates { readonly states: SupportActions['states']; readonly range: Range }
+
+/** Greatest and least by every rule: how far the force ranges, and of its states those that may be the worst of a check. */
+export function forceStates(cases: readonly UnitCase[], forces: readonly UnitForces[], rules: readonly Rule[], kept: 'worst' | 'every'): ForceStates {
+    const found = noCandidates();
+    const add = kept === 'every' ? appendCandidate : addCandidate;
+    let min = Infinity;
+    let max = -Infinity;
+    forces.forEach(({ units }, f) => rules.forEach((rule, r) => {
+        const steady = steadyForce(cases, units, rule);
+        const { most, least } = extremes(rule, units, 0);
+        for (const present of [most, least]) {
+            const R = combined(rule, present, steady, units, 0);
+            min = Math.min(min, R);
+            max = Math.max(max, R);
+            add(found, 0, 0, R, shortestOf(rule, present, cases), 2 * (f * rules.length + r) + Number(present === least));
         }
+    }));
+    const states = new Map<SupportActions['states'][number]['combination'], number>();
+    for (let i = 0; i < found.count; i++) {
+        const number = found.tags[i]! >> 1;
+        const { units, combine } = forces[Math.floor(number / rules.length)]!;
+        const rule = rules[number % rules.length]!;
+        const { most, least } = extremes(rule, units, 0);
+        states.set(combine(rule, found.tags[i]! % 2 === 1 ? least : most), found.M[i]!);
     }
-    return [...states].map(([combination, R]) => ({ combination, R }));
+    return { states: [...states].map(([combination, R]) => ({ combination, R })), range: { min, max } };
+}
+
+/** The duration of what is present: that of the shortest. */
+function shortestOf({ variable, factors }: Rule, present: Uint8Array, cases: readonly UnitCase[]): number {
+    let shortest = 0;
+    for (let i = 0; i < variable.length; i++) if (present[i] && factors[i] !== 0) shortest = Math.max(shortest, shortness(cases[variable[i]!]!.duration));
+    return shortest;
 }
 
 /** Of permanent loads by the rule's factor, of tightening and lift by 1. */
 export function steadyForce(cases: readonly UnitCase[], units: Float64Array, rule: Rule): number {
     return cases.reduce((sum, unit) => sum + (unit.permanent ? units[unit.id]! * (isSet(unit) ? 1 : rule.permanent) : 0), 0);
-}
-
-function rangeOf(states: SupportActions['states']): Range {
-    return { min: Math.min(...states.map(({ R }) => R)), max: Math.max(...states.map(({ R }) => R)) };
 }
 
 /** Set A takes each part of a permanent load by itself: 0.9 where it holds down, 1.1 where it lifts. */

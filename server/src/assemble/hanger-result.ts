@@ -6,7 +6,7 @@ import { worstCheck } from './member-result.js';
 
 /** A hanger's results in one stage. */
 export function hangerResult({ hanger, actions }: HangerContext, checks: readonly CheckResult[], model: Model): HangerResult {
-    const forces = actions.states.map(({ N }) => N);
+    const { min, max } = actions.range;
     return {
         name: hanger.name,
         stage: actions.stage,
@@ -14,7 +14,7 @@ export function hangerResult({ hanger, actions }: HangerContext, checks: readonl
         carriesAt: hanger.carriesAt.value,
         from: hanger.from,
         fromAt: hanger.fromAt.value,
-        force: { min: kN(Math.max(0, Math.min(...forces))), max: kN(Math.max(0, ...forces)) },
+        force: { min: kN(Math.max(0, min)), max: kN(Math.max(0, max)) },
         tightening: tighteningIn(model, hanger.name, actions.stage),
         description: describe(hanger),
         worst: worstCheck(checks),
