@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Action, Face } from '../../language/src/model.js';
-import type { MemberActions } from '../../server/src/analysis/actions.js';
+import type { MemberActions, Range } from '../../server/src/analysis/actions.js';
 import { elastic, member, model, recommended, single, solve, type LoadSketch, type MemberSketch } from './fixture.js';
 import { unfactored } from './figures.js';
 
@@ -108,9 +108,11 @@ describe('every beam', () => {
             const loads = list.map((share, i) => placed(share, sketch.length, `load ${i}`));
             const further = placed({ ...more, action: { kind: 'imposed', category: 'A' } }, sketch.length, 'more');
             const [before, after] = [single(sketch, loads, properties), single(sketch, [...loads, further], properties)];
+            // A load's end may fall on a place that the further one has made, 1e-5 of the length away.
+            const snapped = ({ min, max }: Range): number => 1e-3 + 1e-4 * (max - min);
             before.supports.forEach(({ design }, i) => {
-                expect(after.supports[i]!.design.max).toBeGreaterThanOrEqual(design.max - 1e-3);
-                expect(after.supports[i]!.design.min).toBeLessThanOrEqual(design.min + 1e-3);
+                expect(after.supports[i]!.design.max).toBeGreaterThanOrEqual(design.max - snapped(design));
+                expect(after.supports[i]!.design.min).toBeLessThanOrEqual(design.min + snapped(design));
             });
         }));
     });
