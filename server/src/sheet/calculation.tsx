@@ -29,22 +29,26 @@ export function Calculation({ check, ledger, children }: Props) {
         const input = folded ? undefined : inputAt(term.source, ledger);
         return earlier !== undefined ? stepAnchor(check, earlier) : input ? inputAnchor(input.path) : termAnchor(check, inputs.findIndex(other => isSame(other, term)));
     };
+    const lines = check.steps.map((step, i) => (
+        <>
+            <StepLine step={step} id={stepAnchor(check, i)} hrefOf={term => `#${originOf(term, i)}`} />
+            <Modes modes={modesOf(step, check.steps.slice(0, i))} of={`${check.id}, line ${i + 1}`} />
+        </>
+    ));
     return (
         <details class="calculation" id={checkAnchor(check)} open={!folded} data-line={lineOf(check.source)}>
             <summary>
                 <b>{check.id}</b> <b class="number">{percentUp(check.utilisation)}</b> <OutcomeMark outcome={outcomeOf(check)} /> <span class="small">{check.stage !== null && <>stage {check.stage}, </>}{check.clause}</span>
             </summary>
-            <p class="governs">
-                {against(check.demand, check.capacity)}, at {station(check.at.value * 1000)}, governed by <b>{check.combination}</b>{check.duration && ` (${check.duration})`} <Line source={check.source} />
-            </p>
-            {check.corner && <p class="small">{check.corner.sentence}</p>}
             <div class="worked" tabIndex={0} role="group" aria-label={`Calculation of ${check.id}`}>
-                {check.steps.map((step, i) => (
-                    <>
-                        <StepLine step={step} id={stepAnchor(check, i)} hrefOf={term => `#${originOf(term, i)}`} />
-                        <Modes modes={modesOf(step, check.steps.slice(0, i))} of={`${check.id}, line ${i + 1}`} />
-                    </>
-                ))}
+                <div class="begin">
+                    <p class="governs">
+                        {against(check.demand, check.capacity)}, at {station(check.at.value * 1000)}, governed by <b>{check.combination}</b>{check.duration && ` (${check.duration})`} <Line source={check.source} />
+                    </p>
+                    {check.corner && <p class="small">{check.corner.sentence}</p>}
+                    {lines[0]}
+                </div>
+                {lines.slice(1)}
                 <Where check={check} terms={inputs} ledger={ledger} />
             </div>
             {children}

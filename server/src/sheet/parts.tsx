@@ -1,5 +1,5 @@
 /** Small pieces that every section is made of. */
-import { createContext, type ComponentChildren } from 'preact';
+import { createContext, toChildArray, type ComponentChildren } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { SourceRef } from '../../../language/src/model.js';
 import { clip } from './drawing/labels.js';
@@ -53,10 +53,13 @@ interface TableProps {
     readonly children: ComponentChildren;
 }
 
+/** Rows of a table that is not parted over two pages. */
+const shortTable = 14;
+
 /** A table that scrolls by itself, also by keyboard, where the pane is too narrow. */
 export function Table({ name, caption, head, children }: TableProps) {
     return (
-        <div class="table" tabIndex={0} role="group" aria-label={caption}>
+        <div class={toChildArray(children).length <= shortTable ? 'table short' : 'table'} tabIndex={0} role="group" aria-label={caption}>
             <table class={name}>
                 <caption>{caption}</caption>
                 <thead><tr>{head.map(text => <th scope="col">{text}</th>)}</tr></thead>

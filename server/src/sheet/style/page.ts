@@ -28,11 +28,13 @@ body { margin: 0; background: light-dark(#fff, #1c1d1f); }
     .padstone h2 { margin-top: 1.2em; }
     .padstone table.parameters, .padstone table.ledger { font-size: 0.93em; }
     h1, h2, h3, .member > p:first-of-type, .of-stages > p, summary, .governs { break-after: avoid; }
-    figure, tr, .step, .hazards li, .stages > li, .signature, .verdict, .facts { break-inside: avoid; }
+    thead tr { break-after: avoid; }
+    tbody { break-before: avoid; }
+    figure, tr, .step, .begin, .table.short, .hazards li, .stages > li, .signature, .verdict, .facts { break-inside: avoid; }
     .padstone .drawings { flex-wrap: nowrap; gap: 0 6mm; break-inside: avoid; }
     .padstone .drawings .elevation { flex: 0 1 118mm; }
     .padstone .drawings .section { flex: 0 0 48mm; }
-    .diagram .drawing, .setting-out .drawing { max-width: min(100%, 118mm); }
+    .diagram .drawing, .setting-out .drawing, .pattern .drawing { max-width: min(100%, 118mm); }
     .section .drawing { max-width: 42mm; }
     .padstone .worked, .padstone .table { overflow: visible; }
     .padstone math { font-size: 1em; }
