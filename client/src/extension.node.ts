@@ -9,7 +9,12 @@ export function activate(context: ExtensionContext): Promise<void> {
     return startExtension(context, options => new LanguageClient('padstone', 'Padstone', {
         run: { module, transport },
         debug: { module, transport, options: { execArgv: ['--nolazy', '--inspect=6009'] } }
-    }, options));
+    }, options), {
+        executable: process.execPath,
+        // The desktop's own runtime is Node only when it is told to be.
+        env: { ELECTRON_RUN_AS_NODE: '1' },
+        script: Uri.joinPath(context.extensionUri, 'dist', 'padstone.cjs').fsPath
+    });
 }
 
 export const deactivate = stopExtension;

@@ -1,4 +1,4 @@
-import { StatusBarAlignment, ThemeColor, window, workspace, type Disposable, type StatusBarItem, type TextDocument } from 'vscode';
+import { l10n, StatusBarAlignment, ThemeColor, window, workspace, type Disposable, type StatusBarItem, type TextDocument } from 'vscode';
 import type { ResultsNotice } from '../../server/src/protocol.js';
 import { sameUri } from './uri.js';
 
@@ -22,7 +22,7 @@ export class VerdictStatus implements Disposable {
     private readonly subscriptions: readonly Disposable[];
 
     constructor() {
-        this.item.name = 'Padstone verdict';
+        this.item.name = l10n.t('Padstone verdict');
         this.item.command = 'padstone.openPreview';
         this.subscriptions = [
             this.item,
@@ -74,11 +74,11 @@ export class VerdictStatus implements Disposable {
         const notice = this.notices.get(this.document.uri.toString());
         if (notice?.version === this.document.version) {
             this.item.text = `${icons[notice.verdict]} ${shortened(notice.summary)}`;
-            this.item.tooltip = `${notice.summary}\n\nClick to open the sheet to the side.`;
+            this.item.tooltip = `${notice.summary}\n\n${l10n.t('Click to open the sheet to the side.')}`;
             this.item.backgroundColor = backgrounds[notice.verdict];
         } else {
-            this.item.text = '$(loading~spin) calculating';
-            this.item.tooltip = 'The newest text is being calculated.';
+            this.item.text = `$(loading~spin) ${l10n.t('calculating')}`;
+            this.item.tooltip = l10n.t('The newest text is being calculated.');
             this.item.backgroundColor = undefined;
         }
         this.item.show();

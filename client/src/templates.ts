@@ -3,6 +3,7 @@ import type { QuickPickItem } from 'vscode';
 /** A job to start from; its text is in `client/templates`. */
 export interface Template extends QuickPickItem {
     readonly file: string;
+    readonly detail: string;
 }
 
 export const templates: readonly Template[] = [

@@ -44,9 +44,11 @@ export interface Sheet {
 export interface EditorOffer {
     /** It answers the two requests below, so that files which are not on the server's disk can be read. */
     readonly files?: boolean;
-    /** It has the commands below, for lenses and hints. */
-    readonly commands?: boolean;
-    /** What the code of a finding is put behind, to make the address of what is written about it. */
+    /** Those of the commands below that it has, for lenses and hints. */
+    readonly commands?: readonly string[];
+    /** False where lenses are not wanted. */
+    readonly lenses?: boolean;
+    /** The address of what is written about a finding, with `{code}` in the place of its code. */
     readonly documentation?: string;
     /** False where only what is open is to be computed. */
     readonly wholeFolder?: boolean;

@@ -4,20 +4,20 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import {
-    CodeActionRequest, CodeLensRequest, DiagnosticRefreshRequest, DidChangeWatchedFilesNotification, DocumentDiagnosticRequest, FileChangeType, WorkspaceDiagnosticRequest,
+    CancellationTokenSource, CodeActionRequest, CodeLensRequest, DiagnosticRefreshRequest, DidChangeWatchedFilesNotification, DocumentDiagnosticRequest, FileChangeType, LSPErrorCodes, WorkspaceDiagnosticRequest,
     type CodeAction, type FullDocumentDiagnosticReport, type InlayHintLabelPart, type WorkspaceFullDocumentDiagnosticReport
 } from 'vscode-languageserver/node';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import {
-    calculationRequest, jobsRequest, openSheetCommand, overviewRequest, readDirectoryRequest, readFileRequest,
+    breakEvenCommand, calculationRequest, jobsRequest, openSheetCommand, overviewRequest, readDirectoryRequest, readFileRequest,
     type EditorOffer, type Overview, type ReadDirectoryAnswer, type ReadParams
 } from '../../server/src/protocol.js';
 import { Client } from './client.js';
 import { shed } from './jobs.js';
 
 const heavy = shed.replace('1.50 kN/m2', '9.50 kN/m2');
-const offer: EditorOffer = { files: true, commands: true, documentation: 'https://example.invalid/findings#' };
+const offer: EditorOffer = { files: true, commands: [openSheetCommand, breakEvenCommand], documentation: 'https://example.invalid/findings#{code}' };
 const pulling = { textDocument: { diagnostic: {} }, workspace: { diagnostics: { refreshSupport: true } } };
 
 let folder: string;
@@ -52,6 +52,19 @@ describe('diagnostics that are asked for', () => {
         await client.change(uri, 2, { text: shed });
         expect((await pull(uri, resultId)).kind).toBe('full');
         expect(client.diagnostics).toEqual([]);
+        await client.close(uri);
+    });
+
+    test('given up for a newer text they end as given up, which an editor does not take for a failure', async () => {
+        const uri = uriOf('typed.padstone');
+        await client.open(uri, shed);
+        await pull(uri);
+        await client.change(uri, 2, { text: heavy });
+        const giveUp = new CancellationTokenSource();
+        const asked = client.connection.sendRequest(DocumentDiagnosticRequest.type, { textDocument: { uri } }, giveUp.token);
+        giveUp.cancel();
+        await expect(asked).rejects.toMatchObject({ code: LSPErrorCodes.RequestCancelled });
+        expect((await pull(uri)).items.map(({ code }) => code)).toContain('check-fails');
         await client.close(uri);
     });
 

@@ -11,15 +11,16 @@ export class SheetLenses implements CodeLensProvider {
 
     provideCodeLens(document: LangiumDocument): CodeLens[] {
         const root = document.parseResult.value;
-        if (!this.commands.offered || !ast.isCalculation(root)) {
+        if (!this.commands.lenses || !ast.isCalculation(root)) {
             return [];
         }
-        return root.declarations.flatMap(node => {
+        const lenses = root.declarations.flatMap(node => {
             if (ast.isJob(node)) {
                 return [lens(document, node, '$(open-preview) sheet', openSheetCommand), lens(document, node, '$(pulse) break-evens', breakEvenCommand)].flat();
             }
             return ast.isMember(node) || ast.isUse(node) || ast.isHanger(node) ? lens(document, node, '$(open-preview) sheet here', openSheetCommand) : [];
         });
+        return lenses.filter(({ command }) => this.commands.has(command!.command));
     }
 }
 

@@ -21,7 +21,7 @@ export function diagnosticsOf({ text, results }: Computed): Diagnostic[] {
 /** Each with where more is written about its code, where the editor says how that is found. */
 export function documented(diagnostics: readonly Diagnostic[], documentation: string | undefined): Diagnostic[] {
     return diagnostics.map(diagnostic => documentation === undefined || typeof diagnostic.code !== 'string' ? diagnostic
-        : { ...diagnostic, codeDescription: { href: `${documentation}${diagnostic.code}` } });
+        : { ...diagnostic, codeDescription: { href: documentation.replace('{code}', diagnostic.code) } });
 }
 
 export function diagnosticOf(finding: Finding, text: TextDocument): Diagnostic {

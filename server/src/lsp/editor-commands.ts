@@ -1,12 +1,18 @@
-/** Whether the editor has the commands that lenses and hints lead to. */
-export class EditorCommands {
-    private has = false;
+import type { EditorOffer } from '../protocol.js';
 
-    get offered(): boolean {
-        return this.has;
+/** What the editor can be led to from lenses and hints. */
+export class EditorCommands {
+    private offered: EditorOffer = {};
+
+    offer(offer: EditorOffer | undefined): void {
+        this.offered = offer ?? {};
     }
 
-    offer(commands: boolean | undefined): void {
-        this.has = commands === true;
+    has(command: string): boolean {
+        return this.offered.commands?.includes(command) === true;
+    }
+
+    get lenses(): boolean {
+        return this.offered.lenses !== false;
     }
 }

@@ -28,7 +28,7 @@ export class ResultHints implements InlayHintProvider {
     private labelled(uri: string, member: MemberSummary): Pick<InlayHint, 'label' | 'tooltip'> {
         const tooltip = { kind: 'markdown' as const, value: checksTable(member) };
         const command = { title: 'Open the sheet here', command: openSheetCommand, arguments: [uri, member.source.line] };
-        return this.commands.offered ? { label: [{ value: hintLabel(member), tooltip, command }] } : { label: hintLabel(member), tooltip };
+        return this.commands.has(openSheetCommand) ? { label: [{ value: hintLabel(member), tooltip, command }] } : { label: hintLabel(member), tooltip };
     }
 }
 

@@ -6,20 +6,17 @@ import type { Results } from '../results.js';
 import { hangerSummaries, memberSummaries, worstOfEach, type HangerSummary, type MemberSummary } from '../summary.js';
 import { percentUp } from '../sheet/numbers.js';
 import type { AnyResults } from './any-results.js';
+import { orCancelled } from './cancelled.js';
 import { hintLabel } from './inlay-hints.js';
 import { checkText, governs, otherStages } from './markdown.js';
 import type { WorkspaceFolders } from './workspace-folders.js';
 
 export function addOverviewHandlers(connection: Connection, results: AnyResults, folders: WorkspaceFolders): void {
     connection.onRequest(jobsRequest, () => folders.list());
-    connection.onRequest(overviewRequest, async ({ uri }: OverviewParams, cancellation): Promise<Overview | null> => {
-        const found = await results.of(uri, cancellation);
-        return found ? overviewOf(uri, found.results) : null;
-    });
-    connection.onRequest(calculationRequest, async ({ uri, id }: CalculationParams, cancellation): Promise<string | null> => {
-        const found = await results.of(uri, cancellation);
-        return found ? calculationOf(found.results, id) : null;
-    });
+    connection.onRequest(overviewRequest, ({ uri }: OverviewParams, cancellation) =>
+        orCancelled(results.of(uri, cancellation).then((found): Overview | null => found ? overviewOf(uri, found.results) : null)));
+    connection.onRequest(calculationRequest, ({ uri, id }: CalculationParams, cancellation) =>
+        orCancelled(results.of(uri, cancellation).then(found => found ? calculationOf(found.results, id) : null)));
 }
 
 export function overviewOf(uri: string, results: Results): Overview {

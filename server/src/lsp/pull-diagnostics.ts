@@ -2,6 +2,7 @@
 import type { CancellationToken, Connection, Diagnostic, DocumentDiagnosticReport, PreviousResultId, WorkspaceDocumentDiagnosticReport } from 'vscode-languageserver';
 import type { EditorOffer } from '../protocol.js';
 import type { AnyResults } from './any-results.js';
+import { orCancelled } from './cancelled.js';
 import { diagnosticsOf, documented } from './diagnostics.js';
 import type { FileNames } from './names/file-names.js';
 import type { WorkspaceNames } from './names/workspace-names.js';
@@ -28,10 +29,8 @@ export class PullDiagnostics {
     }
 
     addTo(connection: Connection): void {
-        connection.languages.diagnostics.on(async ({ textDocument, previousResultId }, cancellation) => {
-            const diagnostics = await this.ofOpen(textDocument.uri, cancellation);
-            return report(diagnostics, previousResultId);
-        });
+        connection.languages.diagnostics.on(({ textDocument, previousResultId }, cancellation) =>
+            orCancelled(this.ofOpen(textDocument.uri, cancellation).then(diagnostics => report(diagnostics, previousResultId))));
         connection.languages.diagnostics.onWorkspace(async ({ previousResultIds }, cancellation, _progress, reporter) => {
             const items: WorkspaceDocumentDiagnosticReport[] = [];
             for (const uri of this.offer.wholeFolder === false ? [] : await this.folders.list()) {

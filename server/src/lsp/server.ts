@@ -60,7 +60,7 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
     connection.onInitialize(params => {
         const offer = params.initializationOptions as EditorOffer | undefined;
         files.offer(offer);
-        commands.offer(offer?.commands);
+        commands.offer(offer);
         pull.start(offer);
         folders.initialize(params);
         return shared.lsp.LanguageServer.initialize(params);

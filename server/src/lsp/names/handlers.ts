@@ -1,7 +1,8 @@
 /** Requests that Langium has no handler for, or a handler that waits for a workspace that this server does not build. */
 import { DocumentState, URI, type LangiumDocument } from 'langium';
 import type { LangiumServices, LangiumSharedServices } from 'langium/lsp';
-import type { CancellationToken, Connection } from 'vscode-languageserver';
+import type { CancellationToken, Connection, ResponseError } from 'vscode-languageserver';
+import { orCancelled } from '../cancelled.js';
 import { selectionRanges } from '../structure/selection-ranges.js';
 import { DetailsHierarchy } from './details-hierarchy.js';
 import { Renaming } from './rename.js';
@@ -20,20 +21,16 @@ export function addNameHandlers(connection: Connection, shared: LangiumSharedSer
 
     const hierarchy = new DetailsHierarchy(names);
 
-    connection.languages.callHierarchy.onPrepare(async (params, cancellation) => {
-        const document = await documentOf(params.textDocument.uri, cancellation);
-        return await (document && hierarchy.prepareCallHierarchy(document, params)) ?? null;
-    });
+    const on = <T>(uri: string, cancellation: CancellationToken, answer: (document: LangiumDocument) => T | Promise<T>): Promise<T | null | ResponseError<never>> =>
+        orCancelled(documentOf(uri, cancellation).then(async document => await (document && answer(document)) ?? null));
+
+    connection.languages.callHierarchy.onPrepare(async (params, cancellation) =>
+        await on(params.textDocument.uri, cancellation, document => hierarchy.prepareCallHierarchy(document, params)) ?? null);
     // Of these the file may not be open.
     connection.languages.callHierarchy.onIncomingCalls(params => hierarchy.incomingCalls(params));
     connection.languages.callHierarchy.onOutgoingCalls(params => hierarchy.outgoingCalls(params));
     connection.onWorkspaceSymbol((params, cancellation) => symbols.getSymbols(params, cancellation));
-    connection.onSelectionRanges(async ({ textDocument, positions }, cancellation) => {
-        const document = await documentOf(textDocument.uri, cancellation);
-        return document && selectionRanges(document, positions);
-    });
-    connection.languages.onLinkedEditingRange(async ({ textDocument, position }, cancellation) => {
-        const document = await documentOf(textDocument.uri, cancellation);
-        return document && renaming.getLinkedEditingRanges(document, position);
-    });
+    connection.onSelectionRanges(({ textDocument, positions }, cancellation) => on(textDocument.uri, cancellation, document => selectionRanges(document, positions)));
+    connection.languages.onLinkedEditingRange(async ({ textDocument, position }, cancellation) =>
+        await on(textDocument.uri, cancellation, document => renaming.getLinkedEditingRanges(document, position)) ?? null);
 }
