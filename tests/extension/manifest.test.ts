@@ -1,5 +1,6 @@
 /** What the extension says of itself: every word is there in both languages, every file is packed, every snippet reads. */
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -12,6 +13,7 @@ import { templates } from '../../client/src/templates.js';
 import { evaluateText } from '../../language/src/index.js';
 import { hazardRules } from '../../server/src/hazards/index.js';
 import { padstone } from '../command/run.js';
+import { shed } from '../lsp/jobs.js';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const read = (path: string): string => readFileSync(join(root, path), 'utf8');
@@ -99,12 +101,15 @@ describe('what is written about findings', () => {
 });
 
 test('the problem matcher reads what the command prints', async () => {
-    const { stdout } = await padstone(['check', 'samples/sail-loft/sail-loft.padstone']);
+    const folder = mkdtempSync(join(tmpdir(), 'padstone-matcher-'));
+    writeFileSync(join(folder, 'shed.padstone'), shed.replace('1.50 kN/m2', '9.50 kN/m2').replace('thick 330 mm', 'thick 330'));
+    const { stdout } = await padstone(['check', 'shed.padstone'], { cwd: folder });
+    rmSync(folder, { recursive: true });
     const { pattern } = contributes.problemMatchers[0]!;
     const found = stdout.split('\n').map(line => new RegExp(pattern.regexp).exec(line)).filter(match => match !== null);
-    expect(found.length).toBeGreaterThan(3);
+    expect(found.length).toBeGreaterThan(1);
     for (const match of found) {
-        expect(match[pattern.file]).toBe('samples/sail-loft/sail-loft.padstone');
+        expect(match[pattern.file]).toBe('shed.padstone');
         expect(Number(match[pattern.line])).toBeGreaterThan(0);
         expect(['error', 'warning', 'info']).toContain(match[pattern.severity]);
         expect(match[pattern.code]).toMatch(/^[a-z-]+$/);
