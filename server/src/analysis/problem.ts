@@ -17,6 +17,8 @@ const holds: Readonly<Record<InputKind, (value: number) => boolean>> = {
 
 /** The first of these inputs (by what a person calls them) that is not of the kind, as a problem. */
 export function unsound(kind: InputKind, inputs: Readonly<Record<string, number>>): Problem | undefined {
-    const bad = Object.entries(inputs).find(([, value]) => !holds[kind](value));
-    return bad && problem(kind === 'finite' ? `${bad[0]} has to be a number` : `${bad[0]} has to be ${kind}, not ${bad[1]}`);
+    for (const name in inputs) {
+        if (!holds[kind](inputs[name]!)) return problem(kind === 'finite' ? `${name} has to be a number` : `${name} has to be ${kind}, not ${inputs[name]}`);
+    }
+    return undefined;
 }

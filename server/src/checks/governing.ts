@@ -1,6 +1,7 @@
 /** The one loop over stations and states: a number for each, and the worst is kept. */
 import type { ActionState, MemberActions, Segment, Station } from '../analysis/actions.js';
 import { whereAt, type Where } from './judged.js';
+import { isWorse } from './worse.js';
 
 export interface Place {
     readonly station: Station;
@@ -12,15 +13,6 @@ export interface Place {
 /** Where and when, as an outcome says it. */
 export function whereOf({ station, state }: Place): Where {
     return whereAt(station, state);
-}
-
-/** A utilisation is a number of nought or more; anything else comes of an input that is none, and is the worst there is. */
-export function isSound(utilisation: number): boolean {
-    return utilisation >= 0;
-}
-
-export function isWorse(utilisation: number, than: number | undefined): boolean {
-    return than === undefined || (isSound(than) && !(isSound(utilisation) && utilisation <= than));
 }
 
 /** Nothing passes on a section that is not there. */

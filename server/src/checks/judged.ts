@@ -2,6 +2,7 @@
 import type { MemberActions, Station, ActionState } from '../analysis/actions.js';
 import type { Check, Outcome } from './check.js';
 import { isProblem, type Problem, type Verdict } from './verdict.js';
+import { isWorse } from './worse.js';
 
 export type Where = Pick<Outcome, 'combination' | 'at' | 'leaf'>;
 
@@ -17,7 +18,7 @@ export interface Judged {
     readonly lacking?: readonly string[];
 }
 
-/** A check that looks once, whether it is asked for outcomes or for what is lacking. */
+/** A check that looks once, whether it is asked for its outcome, the worst there is, or for what is lacking. */
 export function judgedCheck<C extends object>(name: string, clause: string, judge: (context: C) => Judged): Check<C> {
     const known = new WeakMap<C, Judged>();
     const judged = (context: C): Judged => {
@@ -27,11 +28,19 @@ export function judgedCheck<C extends object>(name: string, clause: string, judg
     };
     return {
         name, clause,
-        outcomes: context => judged(context).answers.flatMap(({ said, where }) => isProblem(said) ? [] : [{ ...said, ...where }]),
+        outcomes: context => {
+            let most: { readonly said: Verdict; readonly where: Where } | undefined;
+            for (const { said, where } of judged(context).answers) {
+                if (!isProblem(said) && isWorse(said.utilisation, most?.said.utilisation)) most = { said, where };
+            }
+            return most ? [{ ...most.said, ...most.where }] : [];
+        },
         lacking: context => {
             const { answers, lacking = [] } = judged(context);
-            const problems = answers.flatMap(({ said }) => isProblem(said) ? [said.problem] : []);
-            return [...new Set([...problems, ...lacking])].map(text => `${name}: ${text}`);
+            const found = new Set<string>();
+            for (const { said } of answers) if (isProblem(said)) found.add(said.problem);
+            for (const text of lacking) found.add(text);
+            return [...found].map(text => `${name}: ${text}`);
         }
     };
 }

@@ -2,7 +2,8 @@
 import type { SourceRef } from '../../../language/src/model.js';
 import type { CheckResult, Step } from '../results.js';
 import type { Check, HangerContext, MemberContext, Outcome, SteelMemberContext } from './check.js';
-import { isSound, worstOf } from './governing.js';
+import { worstOf } from './governing.js';
+import { isSound } from './worse.js';
 import { checksOf, hangerChecks } from './index.js';
 
 export interface CheckRun {

@@ -2,7 +2,7 @@ import { notchKn } from '../../catalog/tables/member-factors.js';
 import type { Step } from '../../results.js';
 import type { ActionState } from '../../analysis/actions.js';
 import type { MemberCheck, MemberContext, Outcome } from '../check.js';
-import { isWorse } from '../governing.js';
+import { isWorse } from '../worse.js';
 import { amount, quotient, step, term, utilisationStep } from '../steps.js';
 import { designStrengthStep, durationFactors, strengthTerm } from './design-strength.js';
 import { notchFactor } from './notch-factor.js';

@@ -52,18 +52,27 @@ interface Needs {
 }
 
 function needsOf(d: number, forces: readonly Force[]): Needs {
-    const angles = forces.filter(({ x, z }) => x !== 0 || z !== 0).map(({ x, z }) => ({ x, z, angle: Math.atan2(Math.abs(z), Math.abs(x)) }));
-    const greatest = (least: SideNeed, needs: readonly SideNeed[]): SideNeed =>
-        needs.reduce((most, need) => need.required > most.required ? need : most, least);
-    const end = (sign: number): SideNeed => greatest({ rule: 'a3,c', required: unloadedEnd(d, 0) }, angles.map(({ x, z, angle }) =>
-        x * sign >= -1e-9 * Math.abs(z)
-            ? { rule: 'a3,t', required: loadedEnd(d) } : { rule: 'a3,c', required: unloadedEnd(d, angle) }));
-    const edge = (sign: number): SideNeed => greatest({ rule: 'a4,c', required: unloadedEdge(d) },
-        angles.filter(({ z }) => z * sign > 0).map(({ angle }) => ({ rule: 'a4,t', required: loadedEdge(d, angle) })));
-    return {
-        a1: Math.max(4 * d, ...angles.map(({ angle }) => spacingAlong(d, angle))),
-        towards: { start: end(-1), end: end(1), bottom: edge(-1), top: edge(1) }
-    };
+    let a1 = 4 * d;
+    let start: SideNeed = { rule: 'a3,c', required: unloadedEnd(d, 0) };
+    let end = start;
+    let bottom: SideNeed = { rule: 'a4,c', required: unloadedEdge(d) };
+    let top = bottom;
+    const greater = (most: SideNeed, rule: DistanceRule, required: number): SideNeed => required > most.required ? { rule, required } : most;
+    const towardsEnd = (most: SideNeed, pushes: boolean, angle: number): SideNeed =>
+        pushes ? greater(most, 'a3,t', loadedEnd(d)) : greater(most, 'a3,c', unloadedEnd(d, angle));
+    for (const { x, z } of forces) {
+        if (x === 0 && z === 0) {
+            continue;
+        }
+        const angle = Math.atan2(Math.abs(z), Math.abs(x));
+        const across = 1e-9 * Math.abs(z);
+        a1 = Math.max(a1, spacingAlong(d, angle));
+        start = towardsEnd(start, -x >= -across, angle);
+        end = towardsEnd(end, x >= -across, angle);
+        if (z < 0) bottom = greater(bottom, 'a4,t', loadedEdge(d, angle));
+        if (z > 0) top = greater(top, 'a4,t', loadedEdge(d, angle));
+    }
+    return { a1, towards: { start, end, bottom, top } };
 }
 
 function sides({ start, end, bottom, top }: Piece, { station, height }: DrilledBolt, { towards }: Needs) {

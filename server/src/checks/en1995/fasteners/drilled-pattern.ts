@@ -48,10 +48,12 @@ export function badPattern({ d, piece, bolts }: DrilledPattern, loads: readonly 
 }
 
 function badBolt(i: number, { station, height }: DrilledBolt, piece: Piece, loads: readonly Force[], twin: number | undefined): Problem | undefined {
-    const name = `bolt ${i + 1}`;
     const inside = station > piece.start && station < piece.end && height > piece.bottom && height < piece.top;
-    return unsound('finite', { [`the station of ${name}`]: station, [`the height of ${name}`]: height })
-        ?? (inside ? undefined : problem(`${name} at ${station} mm, height ${height} mm, is not within the piece`))
-        ?? (twin === undefined ? undefined : problem(`bolts ${twin + 1} and ${i + 1} are at one place: their spacing is nought`))
-        ?? loads.reduce<Problem | undefined>((bad, { x, z }) => bad ?? unsound('finite', { [`a force of ${name}`]: x + z }), undefined);
+    const force = loads.reduce((sum, { x, z }) => sum + x + z, 0);
+    if (inside && twin === undefined && Number.isFinite(force)) {
+        return undefined;
+    }
+    const name = `bolt ${i + 1}`;
+    return unsound('finite', { [`the station of ${name}`]: station, [`the height of ${name}`]: height, [`a force of ${name}`]: force })
+        ?? problem(inside ? `bolts ${twin! + 1} and ${i + 1} are at one place: their spacing is nought` : `${name} at ${station} mm, height ${height} mm, is not within the piece`);
 }

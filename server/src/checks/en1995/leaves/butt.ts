@@ -1,5 +1,6 @@
 /** Around a broken leaf's end: the bolts that take what it hands on, and splitting by them. */
 import type { Butt, PliesSection } from '../../../../../language/src/model.js';
+import type { ActionState, Station } from '../../../analysis/actions.js';
 import type { MemberContext } from '../../check.js';
 import { judgedCheck, whereAt, type Answer } from '../../judged.js';
 import { splitting } from '../fasteners/splitting.js';
@@ -44,11 +45,26 @@ function splittingAnswers(context: MemberContext, section: PliesSection, { leaf,
     const heights = group.map(({ height }) => height);
     const heTowards = (up: boolean): number => h / 2 + (up ? -Math.min(...heights) : Math.max(...heights));
     const [from, to] = [at.value, group.at(-1)!.x].sort((one, other) => one - other) as [number, number];
-    return actions.stations.filter(station => station.leaf === leaf && station.x >= from - 1e-6 && station.x <= to + 1e-6)
-        .flatMap(station => station.states.map(state => ({
-            said: splitting({
-                b, h, he: heTowards(side * state.V > 0), wood: strength.softwood ? 'softwood' : 'hardwood'
-            }, [state.V, 0], connectionFactors(context, state.combination)),
-            where: whereAt(station, state)
-        })));
+    const beside = actions.stations.filter(station => station.leaf === leaf && station.x >= from - 1e-6 && station.x <= to + 1e-6);
+    return greatestShears(beside).map(({ station, state }) => ({
+        said: splitting({
+            b, h, he: heTowards(side * state.V > 0), wood: strength.softwood ? 'softwood' : 'hardwood'
+        }, [state.V, 0], connectionFactors(context, state.combination)),
+        where: whereAt(station, state)
+    }));
+}
+
+interface Sheared { readonly station: Station; readonly state: ActionState }
+
+/** Up and down, for each duration. */
+function greatestShears(stations: readonly Station[]): readonly Sheared[] {
+    const greatest = new Map<string, Sheared>();
+    for (const station of stations) {
+        for (const state of station.states) {
+            const key = `${state.V > 0} ${state.combination.duration}`;
+            const most = greatest.get(key);
+            if (!most || Math.abs(state.V) > Math.abs(most.state.V)) greatest.set(key, { station, state });
+        }
+    }
+    return [...greatest.values()];
 }
