@@ -422,6 +422,7 @@ export interface OptionResult {
     readonly longestPiece?: { readonly mark: string; readonly length: Amount };
     /** Pieces, bolts, plates and rods of what is brought in. */
     readonly parts: number;
+    /** That have no answer. */
     readonly hazards: { readonly stop: number; readonly warn: number; readonly note: number };
     /** With the option's name. */
     readonly checks: readonly CheckResult[];

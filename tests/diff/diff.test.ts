@@ -33,7 +33,7 @@ describe('what went in', () => {
     ])('%s', (_, before, after, expected) => expect(inputs(shed, shed.replace(before, after))).toEqual(expected));
 
     it('a stage, an option and a load test', () => {
-        const changed = loft.replace('lift 3 mm', 'lift 4 mm').replace('section HEA 140', 'section HEA 160').replace('read 480 kg 8 mm', 'read 480 kg 9 mm');
+        const changed = loft.replace('lift 3 mm', 'lift 4 mm').replace('section HEA 140', 'section HEA 160').replace('read 480 kg 23 mm', 'read 480 kg 24 mm');
         expect(inputs(loft, changed).map(([element, ...changes]) => [element, changes.length])).toEqual([['stage propped', 1], ['load test bench', 1], ['option steel: R1', 2]]);
     });
 

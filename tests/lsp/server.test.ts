@@ -263,7 +263,8 @@ describe('what the language gives by itself', () => {
 test('the sail loft: every member has its hint, with the stage where it is not the last, and what is left out is said', async () => {
     const path = new URL('../../samples/sail-loft/sail-loft.padstone', import.meta.url);
     const uri = pathToFileURL(path.pathname).href;
-    const text = await readFile(path, 'utf8');
+    // Without the moisture of its new timbers, so that something is left out.
+    const text = (await readFile(path, 'utf8')).replace(/\n  moisture 15 %.*/, '');
     await client.open(uri, text);
     const labels = await client.hintLabels(uri);
     expect(labels[0]).toMatch(new RegExp(`^${position(text, 'member T2').line}: [a-z]+ \\d+ %( FAILS)? · [\\d.]+ mm = L/\\d+ \\(found\\) · incomplete$`));

@@ -48,8 +48,8 @@ describe('pieces', () => {
             ['R1/2/a', 0, 3000], ['R1/2/b', 3000, 4900],
             ['R1/3/a', 0, 1900], ['R1/3/b', 1900, 4900]
         ]);
-        // 0.063 × 0.200 × 3.00 m³ of 420 kg/m³.
-        expect(pieces[1]!.mass).toBeCloseTo(15.876, 9);
+        // 0.063 × 0.200 × 3.00 m³ of 420 kg/m³ at 12 % moisture, with 15 %.
+        expect(pieces[1]!.mass).toBeCloseTo(15.876 * 1.15 / 1.12, 9);
     });
 
     test('a spliced steel beam is lettered by its splices', () => {

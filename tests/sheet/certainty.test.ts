@@ -84,7 +84,7 @@ describe('options', () => {
     it('stand side by side with their numbers', () => {
         const text = textOf(byId(sheet, 'options'));
         // What a file without stages says is all carried in: 420 kg/m³ × 0.1 × 0.24 × 4 m, and × 0.3.
-        expect(text).toMatch(/as drawn ✓ holds B\.\w+ \d+ % [\d.]+ mm = L\/\d+ B 40\.3 kg 40\.3 kg B 4 m B 1 1 warning/);
+        expect(text).toMatch(/as drawn ✓ holds B\.\w+ \d+ % [\d.]+ mm = L\/\d+ B 40\.3 kg 40\.3 kg B 4 m B 1 none to settle/);
         expect(text).toMatch(/deep a new one line \d+ ✓ holds .* 50\.4 kg 50\.4 kg B 4 m B 1 /);
     });
 });

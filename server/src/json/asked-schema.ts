@@ -57,6 +57,6 @@ export const option = object('One way to do it; all of its checks are among `che
     heaviestPiece: nullable('Null where the mass of a piece is not known.', amount('The heaviest of them.', 'kg')),
     longestPiece: nullable('Null where nothing is brought in.', amount('The longest of them.', 'm')),
     parts: { type: 'integer', minimum: 0, description: 'Pieces, bolts, plates and rods of what is brought in.' },
-    hazards: object('How many it has.', Object.fromEntries(['stop', 'warn', 'note'].map(severity => [severity, { type: 'integer', minimum: 0, description: `Of severity ${severity}.` }]))),
+    hazards: object('How many it has that are not answered.', Object.fromEntries(['stop', 'warn', 'note'].map(severity => [severity, { type: 'integer', minimum: 0, description: `Of severity ${severity}.` }]))),
     line: place('Line of the option, or of the job')
 });

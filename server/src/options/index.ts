@@ -68,7 +68,7 @@ function longestOf(pieces: readonly Piece[]): Pick<OptionResult, 'longestPiece'>
 }
 
 function countOf(hazards: readonly Hazard[]): OptionResult['hazards'] {
-    const of = (severity: Hazard['severity']): number => hazards.filter(hazard => hazard.severity === severity).length;
+    const of = (severity: Hazard['severity']): number => hazards.filter(hazard => hazard.severity === severity && hazard.answer === undefined).length;
     return { stop: of('stop'), warn: of('warn'), note: of('note') };
 }
 

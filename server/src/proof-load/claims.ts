@@ -16,7 +16,7 @@ export interface Subject {
 }
 
 /** Of readings alone; a prediction proves nothing. */
-export function proves({ what, figures }: Subject): readonly string[] {
+export function proves({ what, member, figures }: Subject): readonly string[] {
     const { points, greatest, service, design, back, band, recovery } = figures;
     if (points.every(({ read }) => read === undefined)) {
         return [];
@@ -26,7 +26,7 @@ export function proves({ what, figures }: Subject): readonly string[] {
         ? `: ${percentDown(service.moment)} of the moment and ${percentDown(service.shear)} of the shear that the member has in service, ${percentDown(design.moment)} and ${percentDown(design.shear)} of the design values` : '';
     return [
         `${what} carried ${kilograms(weight.mass.value)} at ${station(weight.at.value)} for as long as it was left on${shares}`,
-        ...back && band ? [`its modulus of elasticity, bolts being as stiff as their rule says, is ${modulus(back.E)}${back.scatter === undefined ? ' by one reading' : ` ± ${modulus(back.scatter)} (one standard error)`}; its class has ${modulus(band.mean.E)} in the mean and ${modulus(band.low.E)} at 5 %`] : [],
+        ...back && band ? [`its modulus of elasticity${member.section.shape === 'plies' ? ', bolts being as stiff as their rule says,' : ''} is ${modulus(back.E)}${back.scatter === undefined ? ' by one reading' : ` ± ${modulus(back.scatter)} (one standard error)`}; its class has ${modulus(band.mean.E)} in the mean and ${modulus(band.low.E)} at 5 %`] : [],
         ...recovery !== undefined && recovery >= recoveryRequired ? [`it came back by ${percentDown(recovery)} of what it sank, at least the ${percentDown(recoveryRequired)} that are asked for within 24 hours (${recoverySource})`] : []
     ];
 }
