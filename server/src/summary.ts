@@ -2,7 +2,7 @@
 import type { Sensitivity } from './certainty/index.js';
 import type { CheckResult, HangerResult, MemberResult, OptionResult, Results } from './results.js';
 import type { Evidence, SourceRef } from '../../language/src/model.js';
-import { deflection, force, percentUp, spanRatio } from './sheet/numbers.js';
+import { deflection, force, percentUp, range, spanRatio } from './sheet/numbers.js';
 
 export type State = 'holds' | 'fails' | 'incomplete' | 'not computed';
 
@@ -78,7 +78,7 @@ export function hazardCount({ stop, warn }: OptionResult['hazards']): string {
 
 /** kN. */
 export function forceRange(min: number, max: number): string {
-    return force(min) === force(max) ? force(max) : `${force(min).replace(/ kN$/, '')} to ${force(max)}`;
+    return range(force(min), force(max));
 }
 
 /** One list for each name, in the order in which they first come; each list in the order of work. */

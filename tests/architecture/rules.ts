@@ -34,7 +34,7 @@ export const rules: IForbiddenRuleType[] = [
         name: 'views-do-not-know-each-other',
         comment: 'Save what they share: numbers and formulas as printed, and the sheet itself.',
         from: { path: '^server/src/(lsp|command|json)/', pathNot: test },
-        to: { path: '^server/src/(sheet|lsp|command)/', pathNot: '^server/src/$1/|^server/src/sheet/(index|numbers|plain-math|(markdown|pdf)/index)\\.tsx?$' }
+        to: { path: '^server/src/(sheet|lsp|command)/', pathNot: '^server/src/$1/|^server/src/sheet/(index|numbers|prose|plain-math|(markdown|pdf)/index)\\.tsx?$' }
     },
     {
         name: 'sheet-knows-no-editor-and-no-command',

@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Results } from '../../server/src/results.js';
+import { plainDisplay } from '../../server/src/sheet/display.js';
 import { percentUp } from '../../server/src/sheet/numbers.js';
 import { renderPdf, type Paper } from '../../server/src/sheet/pdf/index.js';
 import { worstOfEach } from '../../server/src/summary.js';
@@ -30,7 +31,7 @@ interface Read {
 /** What other programs see in it. */
 async function read(results: Results, paper: Paper): Promise<Read> {
     const file = join(folder, 'sheet.pdf');
-    await writeFile(file, await renderPdf(results, made, { paper, fonts }));
+    await writeFile(file, await renderPdf(results, made, plainDisplay, { paper, fonts }));
     const say = async (program: string, ...args: string[]): Promise<string> => (await run(program, args, { maxBuffer: 1e8 })).stdout;
     const outline = await say('pdftohtml', '-xml', '-i', '-q', '-stdout', file);
     return {

@@ -28,7 +28,7 @@ export function sectionResult(context: SubjectContext): SectionResult {
             shape: 'plies', material,
             breadth: section.count * section.breadth.value,
             depth: section.depth.value,
-            description: `${section.count} × ${tidy(section.breadth.value)} × ${tidy(section.depth.value)} mm ${material}`,
+            description: `${section.count} of ${tidy(section.breadth.value)} × ${tidy(section.depth.value)} mm ${material}`,
             leaves: context.actions.leaves?.map(leaf => leafResult(leaf, section)),
             butts: section.butts.map(({ leaf, at, source }) => ({ leaf, at: at.value, source })),
             bolts: boltResults(section, context.actions.bolts ?? []),
@@ -39,7 +39,7 @@ export function sectionResult(context: SubjectContext): SectionResult {
             shape: 'flitch', material,
             breadth: section.leaves * section.breadth.value + section.plates * section.thickness.value,
             depth: section.depth.value,
-            description: `${section.leaves} × ${tidy(section.breadth.value)} × ${tidy(section.depth.value)} mm ${material} with ${section.plates} × ${tidy(section.thickness.value)} × ${tidy(section.plateDepth.value)} mm ${section.steel.value}`,
+            description: `${section.leaves} of ${tidy(section.breadth.value)} × ${tidy(section.depth.value)} mm ${material} with ${section.plates} of ${tidy(section.thickness.value)} × ${tidy(section.plateDepth.value)} mm ${section.steel.value}`,
             bolts: boltResults(section, []),
             distances: boltDistances(context),
             plates: {

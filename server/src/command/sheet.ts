@@ -5,15 +5,16 @@ import { Option, type Command } from 'commander';
 import type { Results } from '../results.js';
 import type { Paper, PdfOptions } from '../sheet/pdf/index.js';
 import { sheetMeta, undated, type Meta } from '../sheet-meta.js';
-import { renderSheet } from '../sheet/index.js';
+import { renderSheet, type Display } from '../sheet/index.js';
 import { renderMarkdown } from '../sheet/markdown/index.js';
 import { calculateFile, describe } from './calculate-file.js';
+import { addDisplay } from './display.js';
 import { exitCode, exitCodeHelp, exitCodeOf } from './exit-code.js';
 import { findingLines } from './format/text-lists.js';
 import { verdictLine } from './format/text.js';
 import type { Page } from './format/page.js';
 
-type Write = (results: Results, meta: Meta, options: PdfOptions) => string | Promise<Uint8Array>;
+type Write = (results: Results, meta: Meta, display: Display, options: PdfOptions) => string | Promise<Uint8Array>;
 
 /** How the sheet is written, by the ending of its file. */
 const writers: Readonly<Record<string, Write>> = {
@@ -28,14 +29,14 @@ const writers: Readonly<Record<string, Write>> = {
 const fonts = fileURLToPath(new URL('fonts', import.meta.url));
 const papers: readonly Paper[] = ['A4', 'Letter'];
 
-interface Options {
+interface Options extends Display {
     readonly output: string;
     readonly date: boolean;
     readonly paper: Paper;
 }
 
 export function addSheet(program: Command, page: Page): void {
-    program.command('sheet')
+    addDisplay(program.command('sheet'))
         .description('Compute a file and write its calc sheet: one HTML file that stands alone, a PDF, or Markdown for a pull request.')
         .argument('<file>', 'a calculation, usually ending in .padstone')
         .requiredOption('-o, --output <file>', `the sheet to write: ${Object.keys(writers).join(', ')}`)
@@ -47,7 +48,7 @@ export function addSheet(program: Command, page: Page): void {
         });
 }
 
-async function writeSheet(file: string, { output, date, paper }: Options, page: Page): Promise<number> {
+async function writeSheet(file: string, { output, date, paper, units, decimal }: Options, page: Page): Promise<number> {
     const write = writers[extname(output).toLowerCase()];
     if (await isSource(output, file)) {
         process.stderr.write(`padstone: ${output} is a calculation: the sheet is not written over it\n`);
@@ -67,7 +68,7 @@ async function writeSheet(file: string, { output, date, paper }: Options, page: 
     }
     const meta = await sheetMeta(sources, new Date());
     try {
-        await writeFile(output, await write(results, date ? meta : undated(meta), { paper, fonts }));
+        await writeFile(output, await write(results, date ? meta : undated(meta), { units, decimal }, { paper, fonts }));
     } catch (error) {
         process.stderr.write(`padstone: ${output} could not be written: ${describe(error)}\n`);
         return exitCode.programFailed;

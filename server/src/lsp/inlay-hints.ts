@@ -4,24 +4,25 @@ import type { InlayHint, InlayHintParams, Position, Range } from 'vscode-languag
 import { memberSummaries, type MemberSummary } from '../summary.js';
 import { percentUp } from '../sheet/numbers.js';
 import { openSheetCommand } from '../protocol.js';
+import type { DisplaySetting } from './display-setting.js';
 import type { EditorCommands } from './editor-commands.js';
 import type { ComputedDocuments } from './computed-documents.js';
 import { checksTable } from './markdown.js';
 
 /** `bending 83 % · 9.9 mm = L/475` after each member's name, the worst of all stages. */
 export class ResultHints implements InlayHintProvider {
-    constructor(private readonly computed: ComputedDocuments, private readonly commands: EditorCommands) { }
+    constructor(private readonly computed: ComputedDocuments, private readonly commands: EditorCommands, private readonly display: DisplaySetting) { }
 
     getInlayHints(document: LangiumDocument, { range }: InlayHintParams): InlayHint[] {
         const computed = this.computed.get(document.uri);
-        return computed ? memberSummaries(computed.results)
+        return computed ? this.display.shown(() => memberSummaries(computed.results)
             .filter(({ source }) => source.file === computed.results.file)
             .map(member => ({
                 position: computed.text.positionAt(member.source.end),
                 ...this.labelled(computed.text.uri, member),
                 paddingLeft: true
             }))
-            .filter(hint => contains(range, hint.position)) : [];
+            .filter(hint => contains(range, hint.position))) : [];
     }
 
     /** Where the editor can, the hint leads to the member's place in the sheet. */

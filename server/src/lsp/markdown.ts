@@ -3,6 +3,7 @@ import type { CheckResult } from '../results.js';
 import { worstOfEach, type HangerSummary, type MemberSummary } from '../summary.js';
 import { amount, percentUp } from '../sheet/numbers.js';
 import { proseToText, stepToText } from '../sheet/plain-math.js';
+import { prose } from '../sheet/prose.js';
 
 /** Text of the file is never markup. */
 export function escape(text: string): string {
@@ -17,7 +18,7 @@ export function checksTable(summary: MemberSummary | HangerSummary): string {
         check.pass ? 'ok' : '**FAILS**', escape(check.check), percentUp(check.utilisation), escape(governs(check)), escape(check.clause)
     ].join(' | ')} |`);
     return [
-        `**${escape(name)}**${description ? ` ${escape(description)}` : ''}`,
+        `**${escape(name)}**${description ? ` ${escape(prose(description))}` : ''}`,
         rows.length > 0 ? ['| | check | use | governed by | clause |', '|---|---|--:|---|---|', ...rows].join('\n') : '',
         escape(outcome(summary)),
         open.length > 0 ? ['Not checked:', ...open.map(text => `- ${escape(text)}`)].join('\n') : ''

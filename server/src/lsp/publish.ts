@@ -4,10 +4,13 @@ import type { Connection } from 'vscode-languageserver';
 import { resultsNotification, type ResultsNotice } from '../protocol.js';
 import type { Results } from '../results.js';
 import { percentUp } from '../sheet/numbers.js';
-import type { ComputedDocuments } from './computed-documents.js';
+import type { Computed, ComputedDocuments } from './computed-documents.js';
 
-/** Sends what a build found, with the version of the text that it was built from. */
-export function publishResults(connection: Connection, shared: LangiumSharedServices, computed: ComputedDocuments): void {
+/**
+ * Sends what a build found, with the version of the text that it was built from.
+ * @returns has everything that is shown of the open documents shown anew, where its numbers are to look otherwise
+ */
+export function publishResults(connection: Connection, shared: LangiumSharedServices, computed: ComputedDocuments): () => Promise<void> {
     const builder = shared.workspace.DocumentBuilder;
     /** Versions of the texts whose results were sent last. */
     const published = new Map<string, number>();
@@ -28,8 +31,7 @@ export function publishResults(connection: Connection, shared: LangiumSharedServ
         if (!pulls) {
             await connection.sendDiagnostics({ uri, version, diagnostics: document.diagnostics ?? [] });
         }
-        const notice: ResultsNotice = { uri, version, verdict: found.results.verdict, summary: summaryOf(found.results) };
-        await connection.sendNotification(resultsNotification, notice);
+        await connection.sendNotification(resultsNotification, noticeOf(found));
         // The text is the same and what it includes is not: the editor has no cause of its own to ask again.
         if (refreshes && published.get(uri) === version) {
             await connection.languages.inlayHint.refresh();
@@ -48,6 +50,18 @@ export function publishResults(connection: Connection, shared: LangiumSharedServ
             }
         }
     });
+    return async () => {
+        for (const found of shared.workspace.TextDocuments.all().flatMap(({ uri }) => computed.get(uri) ?? [])) {
+            await connection.sendNotification(resultsNotification, noticeOf(found));
+        }
+        if (refreshes) {
+            await connection.languages.inlayHint.refresh();
+        }
+    };
+}
+
+function noticeOf({ text: { uri, version }, results }: Computed): ResultsNotice {
+    return { uri, version, verdict: results.verdict, summary: summaryOf(results) };
 }
 
 /** `fail: T2.bending 112 %`, else the verdict with its reason. */

@@ -15,6 +15,7 @@ import { BuildScheduler } from './build-scheduler.js';
 import { SheetLenses } from './code-lenses.js';
 import { SectionTrial } from './completion/sections.js';
 import { ComputedDocuments } from './computed-documents.js';
+import { DisplaySetting } from './display-setting.js';
 import { EditorCommands } from './editor-commands.js';
 import { TextFormatter } from './formatting.js';
 import { ResultHovers } from './hover/index.js';
@@ -49,6 +50,7 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
     const folders = new WorkspaceFolders(files);
     const computed = new ComputedDocuments();
     const commands = new EditorCommands();
+    const display = new DisplaySetting();
     const scheduler: BuildScheduler = new BuildScheduler(
         uris => buildDocuments(shared, uris),
         () => shared.workspace.WorkspaceLock.cancelWrite()
@@ -56,7 +58,7 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
     const included: IncludedFiles = new IncludedFiles(() => shared, files);
     const names = new WorkspaceNames(included, folders);
     const { shared, padstone } = createPadstoneServices(
-        { connection, fileSystemProvider: () => disk }, languageModule(computed, included, names, commands), sharedModule(scheduler, included, folders));
+        { connection, fileSystemProvider: () => disk }, languageModule(computed, included, names, commands, display), sharedModule(scheduler, included, folders));
     connection.onInitialize(params => {
         const offer = params.initializationOptions as EditorOffer | undefined;
         files.offer(offer);
@@ -67,10 +69,10 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
     });
     const results = new AnyResults(shared, computed, included);
     const pull = new PullDiagnostics(results, names, folders);
-    publishResults(connection, shared, computed);
+    display.follow(shared, publishResults(connection, shared, computed));
     pull.addTo(connection);
     addOverviewHandlers(connection, results, folders);
-    addHandlers(connection, shared, computed, new SectionTrial(shared, included));
+    addHandlers(connection, shared, computed, new SectionTrial(shared, included), display);
     addNameHandlers(connection, shared, padstone, names);
     connection.onInitialized(params => {
         shared.lsp.LanguageServer.initialized(params);
@@ -80,14 +82,14 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
 }
 
 /** What the server knows about one document. */
-function languageModule(computed: ComputedDocuments, included: IncludedFiles, names: WorkspaceNames, commands: EditorCommands): Module<LangiumServices, PartialLangiumServices> {
+function languageModule(computed: ComputedDocuments, included: IncludedFiles, names: WorkspaceNames, commands: EditorCommands, display: DisplaySetting): Module<LangiumServices, PartialLangiumServices> {
     return {
         validation: {
             DocumentValidator: services => new ResultsValidator(computed, services.shared.workspace.TextDocuments, included)
         },
         lsp: {
-            InlayHintProvider: () => new ResultHints(computed, commands),
-            HoverProvider: () => new ResultHovers(computed, names),
+            InlayHintProvider: () => new ResultHints(computed, commands, display),
+            HoverProvider: () => new ResultHovers(computed, names, display),
             CodeActionProvider: () => new QuickFixes(computed),
             Formatter: () => new TextFormatter(),
             CompletionProvider: services => new LateCompletion(services, names, computed),
@@ -121,13 +123,13 @@ function sharedModule(scheduler: BuildScheduler, included: IncludedFiles, folder
     };
 }
 
-function addHandlers(connection: Connection, shared: LangiumSharedServices, computed: ComputedDocuments, sections: SectionTrial): void {
+function addHandlers(connection: Connection, shared: LangiumSharedServices, computed: ComputedDocuments, sections: SectionTrial, display: DisplaySetting): void {
     addDocumentUpdateHandler(connection, shared);
     addConfigurationChangeHandler(connection, shared);
     addInlayHintHandler(connection, shared, DocumentState.Validated);
     addHoverHandler(connection, shared, DocumentState.Validated);
     addCodeActionHandler(connection, shared, DocumentState.Validated);
-    addPreviewHandlers(connection, shared, computed);
+    addPreviewHandlers(connection, shared, computed, display);
     addCompletionHandler(connection, shared);
     connection.onCompletionResolve(item => sections.resolve(item));
     addDocumentSymbolHandler(connection, shared);

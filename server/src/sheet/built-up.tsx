@@ -1,7 +1,7 @@
 /** What is to be known of a member of leaves: how to set it out, what its bolts carry, what the leaves are worth together. */
 import { useContext } from 'preact/hooks';
 import type { BoltDistance, BoltResult, MemberResult } from '../results.js';
-import { heightWords, significant, setOut } from './numbers.js';
+import { amount, decimal, dimensionsIn, heightWords, setOut } from './numbers.js';
 import { Table, ViewContext, useLineOf } from './parts.js';
 import { LeafDiagrams } from './leaf-diagrams.js';
 import { distanceWords, numbered, tightest } from './drawing/distances.js';
@@ -29,7 +29,7 @@ const rule = { leaves: 3, worth: 2 };
 /** What the leaves are worth, rounded down, against the trade's rule where there is one for their number. */
 export function worth(leaves: number, ratio: number): string {
     const least = Math.floor(ratio * 100 + 1e-9) / 100;
-    const said = `These ${leaves} leaves with their butts and bolts are worth ${least.toFixed(2)} of one unbroken leaf: that leaf alone would bend ${least.toFixed(2)} times as far under the same load (instant, middle of the longest span, without self weight).`;
+    const said = `These ${leaves} leaves with their butts and bolts are worth ${decimal(least.toFixed(2))} of one unbroken leaf: that leaf alone would bend ${decimal(least.toFixed(2))} times as far under the same load (instant, middle of the longest span, without self weight).`;
     if (leaves !== rule.leaves) {
         return said;
     }
@@ -45,7 +45,7 @@ function Bolts({ member: { name, distances = [] }, bolts, id }: { readonly membe
         <details class="bolts" id={id} open={!folded}>
             <summary><b>{bolts.length} bolts</b> {[...new Set(bolts.map(({ size, grade }) => [size, grade].filter(Boolean).join(' grade ')))].join(', ')}</summary>
             <p class="small">
-                Heights from the axis, in mm as the stations.
+                Heights from the axis, in {dimensionsIn()} as the stations.
                 {distances.length > 0 && ' Distances by EN 1995-1-1 Table 8.4, the tightest of all leaves: what is there against the least under the bolt\'s forces.'}
                 {planes.length > 0 && ' Forces: the greatest of the ultimate combinations, in each plane between neighbouring leaves, and its angle to the grain.'}
             </p>
@@ -79,5 +79,5 @@ function Distances({ distances }: { readonly distances: readonly BoltDistance[] 
 
 function planeWords({ planes }: BoltResult, wanted: number): string {
     const found = planes.find(({ plane }) => plane === wanted);
-    return found ? `${significant(found.force.value)} ${found.force.unit}, ${Math.round(found.angle)}°` : '';
+    return found ? `${amount(found.force)}, ${Math.round(found.angle)}°` : '';
 }

@@ -8,10 +8,11 @@ import { Formula, Tex } from './math/mathml.js';
 import { substitute } from './math/substitute.js';
 import { parseTex, printTex, type Row } from './math/tex.js';
 import { Modes, modesOf } from './modes.js';
-import { against, amount, percentUp, ratioUp, station } from './numbers.js';
+import { against, amount, inCalculation, inFormula, percentUp, ratioUp, station } from './numbers.js';
 import { outcomeOf } from './outcome.js';
 import { Line, OutcomeMark, ViewContext, useLineOf } from './parts.js';
 import { isUtilisation, proseToText } from './plain-math.js';
+import { combinationLabel, prose } from './prose.js';
 
 interface Props {
     readonly check: CheckResult;
@@ -43,9 +44,9 @@ export function Calculation({ check, ledger, children }: Props) {
             <div class="worked" tabIndex={0} role="group" aria-label={`Calculation of ${check.id}`}>
                 <div class="begin">
                     <p class="governs">
-                        {against(check.demand, check.capacity)}, at {station(check.at.value * 1000)}, governed by <b>{check.combination}</b>{check.duration && ` (${check.duration})`} <Line source={check.source} />
+                        {against(check.demand, check.capacity)}, at {station(check.at.value * 1000)}, governed by <b>{combinationLabel(check.combination)}</b>{check.duration && ` (${check.duration})`} <Line source={check.source} />
                     </p>
-                    {check.corner && <p class="small">{check.corner.sentence}</p>}
+                    {check.corner && <p class="small">{prose(check.corner.sentence)}</p>}
                     {lines[0]}
                 </div>
                 {lines.slice(1)}
@@ -72,6 +73,7 @@ function StepLine({ step, id, hrefOf }: StepProps) {
             <div class="formula">
                 <Formula row={[...parseTex(step.symbol), { kind: 'operator', tex: '=' }, ...rows[0] ?? []]} />
                 {rows.slice(1).map(row => <Formula row={row} equals />)}
+                {inFormula(step.result) !== amount(step.result) && <span class="math"> ({amount(step.result)})</span>}
             </div>
             {(step.clause || step.note) && <p class="small">{[step.clause, step.note && proseToText(step.note)].filter(Boolean).join(' · ')}</p>}
         </div>
@@ -81,7 +83,7 @@ function StepLine({ step, id, hrefOf }: StepProps) {
 /** Wider than the column of formulas: its reference then stands below it. */
 const isLong = (row: Row): boolean => printed(row).replace(/\\[a-zA-Z]+/g, 'x').length > 60;
 
-const printed = (row: Row): string => printTex(row, given => amount(given));
+const printed = (row: Row): string => printTex(row, given => inFormula(given));
 
 /** Terms that no earlier line has worked out, each once. */
 function inputsOf(steps: readonly Step[]): readonly Term[] {
@@ -113,7 +115,7 @@ function Where({ check, terms, ledger }: WhereProps) {
             {terms.map(({ symbol, amount: given, meaning, source }, i) => (
                 <div id={termAnchor(check, i)}>
                     <dt><Tex tex={symbol} /></dt>
-                    <dd>{amount(given)}{meaning && <>, {meaning}</>}{source && <> <Origin source={source} ledger={ledger} /></>}</dd>
+                    <dd>{inCalculation(given)}{meaning && <>, {prose(meaning)}</>}{source && <> <Origin source={source} ledger={ledger} /></>}</dd>
                 </div>
             ))}
         </dl>

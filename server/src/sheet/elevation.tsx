@@ -1,6 +1,6 @@
 /** The member to scale, seen from its right side, with what it stands on, what it carries and what is lost of it. */
 import type { MemberResult } from '../results.js';
-import { amount, force, setOut } from './numbers.js';
+import { amount, dimensionsIn, force, setOut, setOutUnit, size } from './numbers.js';
 import { BoltEnd, buttsByStation, diameterOf } from './drawing/bolts.js';
 import { facesOf, type Caption } from './drawing/captions.js';
 import { Crossings } from './drawing/crossings.js';
@@ -15,6 +15,7 @@ import { fittingPlan } from './drawing/plan.js';
 import { Props, propWords, type Prop } from './drawing/props.js';
 import { Supports } from './drawing/supports.js';
 import { useLineOf } from './parts.js';
+import { prose } from './prose.js';
 
 interface ElevationProps {
     /** As it stays: in its last stage. */
@@ -42,7 +43,7 @@ export function Elevation({ member, props, id }: ElevationProps) {
                 {captions.map(caption => <CaptionText caption={caption} y={firstCaption + caption.row * rowHeight} />)}
             </Drawing>
             <figcaption>
-                Elevation to scale, seen from the right side. Dimensions in mm, running from the start (○). Loads at their characteristic value.
+                Elevation to scale, seen from the right side. Dimensions in {dimensionsIn()}, running from the start (○). Loads at their characteristic value.
                 {stations.length < all.length && <> All stations: {all.map(setOut).join(', ')}.</>}
             </figcaption>
         </figure>
@@ -97,17 +98,17 @@ function Losses({ frame, member }: { readonly frame: Frame; readonly member: Mem
 function describe(member: MemberResult, props: readonly Prop[]): string {
     const { name, kind, length, description, slope, supportSketches, losses, notches, loadSketches, hangerSketches, crossingSketches, butts = [], bolts = [] } = member;
     return [
-        `${kind === 'post' ? 'Post' : 'Beam'} ${name}, ${setOut(length)} mm long, ${description}${slope !== 0 && kind === 'beam' ? `, at ${Math.round(slope * 180 / Math.PI)} degrees` : ''}.`,
-        ...supportSketches.map(support => `Support ${support.name} (${support.kind}${support.tied ? ', tied' : ''}) at ${setOut(support.at)} mm${support.bearing === undefined ? '' : `, bearing ${setOut(support.bearing)} mm`}.`),
-        ...losses.map(loss => `Loss from ${setOut(loss.from.value)} to ${setOut(loss.to.value)} mm: ${facesOf(loss)} mm.`),
-        ...notches.map(notch => `Notch in the ${notch.face} from ${setOut(notch.from.value)} to ${setOut(notch.to.value)} mm, ${setOut(notch.depth.value)} mm deep.`),
-        ...buttsByStation(butts).map(({ at, leaves }) => `Leaf ${leaves.join(', ')} broken at ${setOut(at)} mm.`),
+        `${kind === 'post' ? 'Post' : 'Beam'} ${name}, ${size(length)} long, ${prose(description)}${slope !== 0 && kind === 'beam' ? `, at ${Math.round(slope * 180 / Math.PI)} degrees` : ''}.`,
+        ...supportSketches.map(support => `Support ${support.name} (${support.kind}${support.tied ? ', tied' : ''}) at ${size(support.at)}${support.bearing === undefined ? '' : `, bearing ${size(support.bearing)}`}.`),
+        ...losses.map(loss => `Loss from ${setOut(loss.from.value)} to ${size(loss.to.value)}: ${facesOf(loss)}${setOutUnit()}.`),
+        ...notches.map(notch => `Notch in the ${notch.face} from ${setOut(notch.from.value)} to ${size(notch.to.value)}, ${size(notch.depth.value)} deep.`),
+        ...buttsByStation(butts).map(({ at, leaves }) => `Leaf ${leaves.join(', ')} broken at ${size(at)}.`),
         bolts.length > 0 ? `${bolts.length} bolts ${[...new Set(bolts.map(({ size }) => size))].join(', ')} through all leaves.` : '',
-        ...hangerSketches.map(hanger => `Hanger ${hangerWords(hanger)} at ${setOut(hanger.at)} mm.`),
-        ...props.map(prop => `A ${propWords(prop)} at ${setOut(prop.at)} mm.`),
-        ...crossingSketches.map(crossing => `${crossing.name} rests on it at ${setOut(crossing.at)} mm.`),
+        ...hangerSketches.map(hanger => `Hanger ${hangerWords(hanger)} at ${size(hanger.at)}.`),
+        ...props.map(prop => `A ${propWords(prop)} at ${size(prop.at)}.`),
+        ...crossingSketches.map(crossing => `${crossing.name} rests on it at ${size(crossing.at)}.`),
         ...loadSketches.map(({ name: load, action, point, line }) => point
-            ? `Load ${load} (${action}) ${force(point.force / 1000)} at ${setOut(point.at)} mm.`
-            : line ? `Load ${load} (${action}) ${amount({ value: line.perLength, unit: 'kN/m' })} from ${setOut(line.from)} to ${setOut(line.to)} mm.` : '')
+            ? `Load ${load} (${action}) ${force(point.force / 1000)} at ${size(point.at)}.`
+            : line ? `Load ${load} (${action}) ${amount({ value: line.perLength, unit: 'kN/m' })} from ${setOut(line.from)} to ${size(line.to)}.` : '')
     ].filter(Boolean).join(' ');
 }

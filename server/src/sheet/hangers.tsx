@@ -6,6 +6,7 @@ import { hangerAnchor } from './ids.js';
 import { force, percentUp, station } from './numbers.js';
 import { outcomeOf, outcomeOfState } from './outcome.js';
 import { Line, OutcomeMark, Table, useLineOf } from './parts.js';
+import { prose } from './prose.js';
 
 /** @param calculated whether each hanger's checks stand with it */
 export function Hangers({ results, calculated }: { readonly results: Results; readonly calculated: boolean }) {
@@ -27,7 +28,7 @@ function Hanger({ hanger, children }: { readonly hanger: HangerSummary; readonly
         <section class="hanger" id={id} data-line={lineOf(usedAt ?? source)} aria-labelledby={`${id}-name`}>
             <h3 id={`${id}-name`}><span class="name">{name}</span> <OutcomeMark outcome={outcomeOfState(state)} /></h3>
             <p>
-                Carries <span class="name">{carries}</span> at {station(carriesAt)} from <span class="name">{from}</span> at {station(fromAt)}: {description}.{' '}
+                Carries <span class="name">{carries}</span> at {station(carriesAt)} from <span class="name">{from}</span> at {station(fromAt)}: {prose(description)}.{' '}
                 {usedAt ? <><Line source={usedAt} />, made by <Line source={source} /></> : <Line source={source} />}
             </p>
             <Table name="by-stage" caption={`Tension of ${name}`} head={['Stage', 'Tension of all rods, ultimate', 'Tightened to', 'Worst check']}>

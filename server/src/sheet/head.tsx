@@ -1,6 +1,7 @@
 import type { Results } from '../results.js';
 import { marks, verdictWords } from './outcome.js';
 import { Line, useLineOf } from './parts.js';
+import { prose } from './prose.js';
 
 export interface Meta {
     readonly sourceHash: string;
@@ -24,9 +25,9 @@ export function Head({ results, meta }: { readonly results: Results; readonly me
             </p>
             <div class={`verdict ${verdict}`}>
                 <p><strong><span aria-hidden="true">{marks[verdict]} </span>{verdictWords[verdict]}</strong></p>
-                <p>{sentence(verdictReason)}</p>
+                <p>{sentence(prose(verdictReason))}</p>
                 {!understood && <p><strong>The text has errors.</strong> What follows is only what could be computed of the rest.</p>}
-                {stop && <p><strong>Stopped by:</strong> {sentence(stop.message)} <Line source={stop.source} /></p>}
+                {stop && <p><strong>Stopped by:</strong> {sentence(prose(stop.message))} <Line source={stop.source} /></p>}
             </div>
             <dl class="facts">
                 {job && <Fact name="Basis">{job.basis}, service class {job.serviceClass}{job.serviceClassStated ? '' : ' (assumed)'}, combinations by EN 1990 ({job.combinations})</Fact>}

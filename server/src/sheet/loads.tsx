@@ -5,6 +5,7 @@ import { worstOfEach } from '../summary.js';
 import { checkAnchor } from './ids.js';
 import { significant } from './numbers.js';
 import { Block, Combination, Line, Table, useLineOf } from './parts.js';
+import { prose } from './prose.js';
 
 export function Loads({ results }: { readonly results: Results }) {
     const { loads, checks, parameters } = results;
@@ -27,7 +28,7 @@ function LoadRow({ result: { load, duration, psi, account } }: { readonly result
             <th scope="row"><span class="name">{load.name}</span> <Line source={load.source} /></th>
             <td>{actionWords(load.action)}</td>
             <td><span class="name">{load.member}</span></td>
-            <td>{account}<span class="small">{load.fromMass && 'a mass times g = 9.80665 m/s², '}{load.amount.evidence.word}{load.amount.evidence.note && `: ${load.amount.evidence.note}`}</span></td>
+            <td>{prose(account)}<span class="small">{load.fromMass && 'a mass times g = 9.80665 m/s², '}{load.amount.evidence.word}{load.amount.evidence.note && `: ${load.amount.evidence.note}`}</span></td>
             <td class="number">{duration}</td>
             <td class="number">{permanent ? '' : psi.map(factor => significant(factor)).join(' · ')}</td>
         </tr>

@@ -13,6 +13,7 @@ import { outcomeOfState } from './outcome.js';
 import { Line, OutcomeMark, Table, useLineOf } from './parts.js';
 import { Section } from './section.js';
 import { StagesTable } from './stages-table.js';
+import { prose } from './prose.js';
 
 /** @param calculated whether each member's checks stand with it */
 export function Members({ results, calculated }: { readonly results: Results; readonly calculated: boolean }) {
@@ -35,7 +36,7 @@ function Member({ member: { name, state, checks, stages }, children }: { readonl
             <h3 id={`${id}-name`}>
                 <span class="name">{name}</span> {last.title && <span class="title">{last.title}</span>} <OutcomeMark outcome={outcomeOfState(state)} /> <Line source={last.nameSource} />
             </h3>
-            <p class="small">{last.description}, {station(last.length)} long, self weight {force(last.weight.value)}</p>
+            <p class="small">{prose(last.description)}, {station(last.length)} long, self weight {force(last.weight.value)}</p>
             {Number.isFinite(scale) && scale > 0
                 ? <>
                     <div class="drawings">

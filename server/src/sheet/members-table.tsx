@@ -6,6 +6,7 @@ import { checkAnchor, hangerAnchor, memberAnchor } from './ids.js';
 import { percentUp, station } from './numbers.js';
 import { outcomeOfState } from './outcome.js';
 import { Block, Combination, Line, OutcomeMark, Table, useLineOf } from './parts.js';
+import { prose } from './prose.js';
 
 export function MembersTable({ results }: { readonly results: Results }) {
     const members = memberSummaries(results);
@@ -43,7 +44,7 @@ function MemberRow({ member }: { readonly member: MemberSummary }) {
             <th scope="row">
                 <a class="name" href={`#${memberAnchor(member)}`}>{member.name}</a>
                 {last.title && <span class="title">{last.title}</span>}
-                <span class="small">{last.description}</span>
+                <span class="small">{last.description && prose(last.description)}</span>
             </th>
             <td><Worst of={member} /></td>
             <td>

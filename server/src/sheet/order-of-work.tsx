@@ -1,6 +1,7 @@
 /** The stages as a list to work down: what is done, in which order. */
 import type { StageResult } from '../results.js';
 import { Block, Line, useLineOf } from './parts.js';
+import { prose } from './prose.js';
 
 export function OrderOfWork({ stages }: { readonly stages: readonly StageResult[] }) {
     const lineOf = useLineOf();
@@ -11,7 +12,7 @@ export function OrderOfWork({ stages }: { readonly stages: readonly StageResult[
                 {stages.map(({ name, title, lines, source }) => (
                     <li data-line={lineOf(source)}>
                         <b class="name">{name}</b>{title && <span class="title">: {title}</span>} <Line source={source} />
-                        <ul>{lines.map(line => <li>{line}</li>)}</ul>
+                        <ul>{lines.map(line => <li>{prose(line)}</li>)}</ul>
                     </li>
                 ))}
             </ol>

@@ -4,6 +4,7 @@ import { useContext } from 'preact/hooks';
 import type { SourceRef } from '../../../language/src/model.js';
 import { clip } from './drawing/labels.js';
 import { marks, outcomeWords, type Outcome } from './outcome.js';
+import { combinationLabel } from './prose.js';
 
 /** How the whole is shown: the file that line numbers are of, whether calculations start folded, formulas as text for what has no MathML. */
 export interface View {
@@ -72,7 +73,8 @@ export function Table({ name, caption, head, children }: TableProps) {
 /** Longer ones name every load; a table shows the beginning, and the calculation the whole. */
 const longestCombination = 64;
 
-export function Combination({ label }: { readonly label: string }) {
+export function Combination({ label: given }: { readonly label: string }) {
+    const label = combinationLabel(given);
     const shown = clip(label, longestCombination);
     return shown === label ? <>{label}</> : <span title={label}>{shown.replace(/[\s,+(]*…$/, ' …')}</span>;
 }

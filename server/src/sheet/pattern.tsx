@@ -5,6 +5,7 @@ import { Drawing } from './drawing/drawing.js';
 import { distanceWords, numbered, tightest } from './drawing/distances.js';
 import { r, viewWidth } from './drawing/frame.js';
 import { Height, Width } from './drawing/section-dimensions.js';
+import { dimensionsIn } from './numbers.js';
 
 /** Units of the view that a window on the member takes, and what lies around it. */
 const window = { width: 132, height: 74, apart: 16, above: 20, below: 34 };
@@ -20,7 +21,7 @@ export function Pattern({ member, id }: { readonly member: MemberResult; readonl
                 {shown.map((distance, i) => <g transform={`translate(${i * (window.width + window.apart)} 0)`}><Place member={member} distance={distance} /></g>)}
             </Drawing>
             <figcaption>
-                Tightest of the drilled pattern, to scale: the distance that is there, in mm, against the least one by EN 1995-1-1 Table 8.4 under the bolt's forces (dashed).
+                Tightest of the drilled pattern, to scale: the distance that is there, in {dimensionsIn()}, against the least one by EN 1995-1-1 Table 8.4 under the bolt's forces (dashed).
             </figcaption>
         </figure>
     );

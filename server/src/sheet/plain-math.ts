@@ -1,6 +1,7 @@
 /** A step of a calculation as one line of plain text, for hovers and terminals. */
 import type { Step } from '../results.js';
-import { amount, ratioUp } from './numbers.js';
+import { inCalculation, ratioUp } from './numbers.js';
+import { prose } from './prose.js';
 import { nameOf, printPlain } from './math/plain.js';
 import { substitute } from './math/substitute.js';
 import { parseTex } from './math/tex.js';
@@ -8,7 +9,7 @@ import { parseTex } from './math/tex.js';
 /** E.g. `σ_m,y,d = M / W = 3.48 kN·m / 633 cm³ = 5.50 MPa`; parts that would only repeat are left out. */
 export function stepToText(step: Step): string {
     const formula = parseTex(step.formula);
-    const parts = [texToText(step.symbol), printPlain(formula), printPlain(substitute(formula, step.terms)), isUtilisation(step) ? ratioUp(step.result.value) : amount(step.result)];
+    const parts = [texToText(step.symbol), printPlain(formula), printPlain(substitute(formula, step.terms)), isUtilisation(step) ? ratioUp(step.result.value) : inCalculation(step.result)];
     return parts.filter((part, i) => part !== '' && part !== parts[i - 1]).join(' = ');
 }
 
@@ -23,6 +24,6 @@ export function texToText(tex: string): string {
 }
 
 /** A sentence that may name a symbol in TeX. */
-export function proseToText(prose: string): string {
-    return prose.replace(/\\[a-zA-Z]+/g, nameOf);
+export function proseToText(sentence: string): string {
+    return prose(sentence.replace(/\\[a-zA-Z]+/g, nameOf));
 }

@@ -3,6 +3,7 @@ import type { Results } from '../results.js';
 import { Calculations } from './calculations.js';
 import { Cautions } from './cautions.js';
 import { Patterns } from './drawing/drawing.js';
+import { plainDisplay, shownAs } from './display.js';
 import { TextErrors } from './findings.js';
 import { Hazards } from './hazards.js';
 import { Head } from './head.js';
@@ -18,8 +19,8 @@ import { sheetStyle } from './style/index.js';
 import { Unchecked } from './unchecked.js';
 
 /** The fragment that the preview pane shows, and its rules. Pure; everything from the text is escaped. */
-export function renderPreview(results: Results): { html: string; css: string } {
-    return { html: renderToString(<Preview results={results} />), css: sheetStyle };
+export function renderPreview(results: Results, display = plainDisplay): { html: string; css: string } {
+    return { html: shownAs(display, () => renderToString(<Preview results={results} />)), css: sheetStyle };
 }
 
 function Preview({ results }: { readonly results: Results }) {

@@ -1,7 +1,7 @@
 /** The section through the worst place: what is left of it, thick; what is lost, hatched; leaves, plates and rolled shapes as they are. */
 import type { Segment } from '../analysis/actions.js';
 import type { BoltResult, CheckResult, MemberResult } from '../results.js';
-import { setOut, station } from './numbers.js';
+import { setOut, size, station } from './numbers.js';
 import { diameterOf } from './drawing/bolts.js';
 import { Drawing } from './drawing/drawing.js';
 import { r } from './drawing/frame.js';
@@ -52,16 +52,16 @@ export function Section({ member, checks, id }: Props) {
 }
 
 function wordsOf({ breadth, depth, leaves, plates, rolled }: MemberResult, segment: Segment | undefined): string {
-    const whole = `${setOut(breadth)} × ${setOut(depth)} mm`;
+    const whole = `${size(breadth, depth)}`;
     if (segment) {
-        const left = `${setOut(segment.b)} × ${setOut(segment.h)} mm`;
+        const left = `${size(segment.b, segment.h)}`;
         return segment.weakened ? `${left} left of ${whole}` : left;
     }
     if (rolled) {
         return rolled.designation;
     }
     if (plates) {
-        return `${plates.leaves} leaves ${setOut(plates.leafBreadth)} × ${setOut(depth)} mm with ${plates.count} ${plates.count === 1 ? 'plate' : 'plates'} ${setOut(plates.thickness)} × ${setOut(plates.depth)} mm ${plates.steel}, ${whole} over all`;
+        return `${plates.leaves} leaves ${size(plates.leafBreadth, depth)} with ${plates.count} ${plates.count === 1 ? 'plate' : 'plates'} ${size(plates.thickness, plates.depth)} ${plates.steel}, ${whole} over all`;
     }
     return leaves ? `${leaves.length} leaves, ${whole} over all` : whole;
 }

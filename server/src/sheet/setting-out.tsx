@@ -9,7 +9,7 @@ import { Drawing } from './drawing/drawing.js';
 import { r, sideMargin, viewWidth } from './drawing/frame.js';
 import { fontSize, rowHeight, textWidth } from './drawing/labels.js';
 import type { Lane } from './drawing/lanes.js';
-import { heightWords, setOut } from './numbers.js';
+import { dimensionsIn, heightWords, setOut, setOutUnit, size } from './numbers.js';
 import { useLineOf } from './parts.js';
 
 /** Units that the member is deep in the view from the side, and the least and greatest of a leaf from above. */
@@ -62,7 +62,7 @@ export function SettingOut({ member, lanes, id }: Props) {
             </Drawing>
             <figcaption>
                 {member.leaves && <>Leaf 1 is the left one, seen from the start; in each the lengths of its pieces. Joints of hidden leaves are dashed. </>}
-                Dimensions in mm, running from the start (○), heights of bolts from the axis. Drawn larger across than along.
+                Dimensions in {dimensionsIn()}, running from the start (○), heights of bolts from the axis. Drawn larger across than along.
                 {tooNear(member).length > 0 && <> Bolts in a square are too near an end, an edge or one another.</>}
                 {stations.length < allStations(member).length && <> The stations of all bolts are in the table.</>}
             </figcaption>
@@ -118,9 +118,9 @@ function wordsOf(member: MemberResult, lanes: readonly Lane[]): string {
     const { butts = [], bolts = [], length } = member;
     const near = tooNear(member);
     return [
-        `From the left ${lanes.map(({ breadth, steel }) => `${setOut(breadth)} mm ${steel ? 'steel' : 'timber'}`).join(', ')}, ${setOut(length)} mm long.`,
-        ...buttsByStation(butts).map(({ at, leaves: broken }) => `Leaf ${broken.join(', ')} broken at ${setOut(at)} mm.`),
-        bolts.length > 0 ? `Bolts at ${bolts.map(({ x, height }) => `${setOut(x)} (${heightWords(height)})`).join(', ')} mm, heights from the axis in brackets.` : 'No bolts.',
-        ...near.length > 0 ? [`Too near an end, an edge or one another: the bolts at ${near.map(({ x, height }) => `${setOut(x)} (${heightWords(height)})`).join(', ')} mm.`] : []
+        `From the left ${lanes.map(({ breadth, steel }) => `${size(breadth)} ${steel ? 'steel' : 'timber'}`).join(', ')}, ${size(length)} long.`,
+        ...buttsByStation(butts).map(({ at, leaves: broken }) => `Leaf ${broken.join(', ')} broken at ${size(at)}.`),
+        bolts.length > 0 ? `Bolts at ${bolts.map(({ x, height }) => `${setOut(x)} (${heightWords(height)})`).join(', ')}${setOutUnit()}, heights from the axis in brackets.` : 'No bolts.',
+        ...near.length > 0 ? [`Too near an end, an edge or one another: the bolts at ${near.map(({ x, height }) => `${setOut(x)} (${heightWords(height)})`).join(', ')}${setOutUnit()}.`] : []
     ].join(' ');
 }

@@ -3,6 +3,7 @@ import type { Results } from '../results.js';
 import { Calculations } from './calculations.js';
 import { Cautions, Signature } from './cautions.js';
 import { Patterns } from './drawing/drawing.js';
+import { plainDisplay, shownAs, type Display } from './display.js';
 import { TextErrors } from './findings.js';
 import { Hazards } from './hazards.js';
 import { Head, type Meta } from './head.js';
@@ -19,17 +20,17 @@ import { pageStyle, sheetStyle } from './style/index.js';
 import { Unchecked } from './unchecked.js';
 
 /** The whole sheet as a page that needs neither script nor network. Pure; everything from the text is escaped. */
-export function renderSheet(results: Results, meta: Meta): string {
-    return `<!DOCTYPE html>\n${renderToString(<Page results={results} meta={meta} />)}\n`;
+export function renderSheet(results: Results, meta: Meta, display = plainDisplay): string {
+    return shownAs(display, () => `<!DOCTYPE html>\n${renderToString(<Page results={results} meta={meta} />)}\n`);
 }
 
 /** What stands on the sheet, as HTML with formulas as text: what its other forms are made from. */
-export function renderContent(results: Results, meta: Meta): string {
-    return renderToString(
+export function renderContent(results: Results, meta: Meta, display: Display): string {
+    return shownAs(display, () => renderToString(
         <ViewContext.Provider value={{ file: results.file, folded: false, plainMath: true }}>
             <main class="padstone sheet"><Sheet results={results} meta={meta} /></main>
         </ViewContext.Provider>
-    );
+    ));
 }
 
 function Page({ results, meta }: { readonly results: Results; readonly meta: Meta }) {

@@ -1,7 +1,7 @@
 /** What a member does in every stage, one under the other: its reactions, forces and deflections. */
 import type { MemberResult, Reaction } from '../results.js';
 import { forceRange } from '../summary.js';
-import { deflection, moment, station } from './numbers.js';
+import { deflection, moment, range, station } from './numbers.js';
 import { Table } from './parts.js';
 
 export function StagesTable({ stages }: { readonly stages: readonly MemberResult[] }) {
@@ -28,5 +28,5 @@ export function StagesTable({ stages }: { readonly stages: readonly MemberResult
 const nameOf = ({ support, at }: Reaction): string => `${support} ${station(at.value * 1000)}`;
 
 function momentRange(min: number, max: number): string {
-    return moment(min) === moment(max) ? moment(max) : `${moment(min).replace(/ kN·m$/, '')} to ${moment(max)}`;
+    return range(moment(min), moment(max));
 }

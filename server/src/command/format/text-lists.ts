@@ -3,6 +3,7 @@ import type { Hazard, Results } from '../../results.js';
 import { evidenceInWords, worstOfEach } from '../../summary.js';
 import type { Page } from './page.js';
 import { plain } from './table.js';
+import { prose } from '../../sheet/prose.js';
 
 const order: readonly Hazard['severity'][] = ['stop', 'warn', 'note'];
 
@@ -11,8 +12,8 @@ export function hazardLines(results: Results, { colors }: Page): string {
     const paint = { stop: colors.red, warn: colors.yellow, note: colors.cyan };
     return order.flatMap(severity => results.hazards.filter(hazard => hazard.severity === severity))
         .map(({ severity, subject, message, action, decider, source, answer }) => [
-            `  ${paint[severity](severity.toUpperCase().padEnd(4))}  ${plain(`${subject}: ${message}`)}`,
-            `        ${plain(`${action} Decides: ${decider}. ${place(source)}`)}`,
+            `  ${paint[severity](severity.toUpperCase().padEnd(4))}  ${plain(`${subject}: ${prose(message)}`)}`,
+            `        ${plain(`${prose(action)} Decides: ${decider}. ${place(source)}`)}`,
             ...answer ? [`        ${colors.green('Answered:')} ${plain(`${answer.what} (${evidenceInWords(answer.evidence)}). ${place(answer.source)}`)}`] : []
         ].join('\n'))
         .join('\n');
@@ -20,7 +21,7 @@ export function hazardLines(results: Results, { colors }: Page): string {
 
 /** Numbered, as it is worked down. */
 export function stageLines({ stages }: Results): string {
-    return stages.map(({ name, title, lines }, i) => `  ${i + 1}. ${plain(`${name}${title ? ` (${title})` : ''}: ${lines.join('; ')}`)}`).join('\n');
+    return stages.map(({ name, title, lines }, i) => `  ${i + 1}. ${plain(`${name}${title ? ` (${title})` : ''}: ${prose(lines.join('; '))}`)}`).join('\n');
 }
 
 /** How bands of inputs were gone through, and the worst corner of each check that feels them. */
@@ -32,7 +33,7 @@ export function bandLines({ bands, checks }: Results): string {
 }
 
 export function uncheckedLines(results: Results): string {
-    return results.unchecked.map(item => `  - ${plain(item.text)}${item.source ? ` (${place(item.source)})` : ''}`).join('\n');
+    return results.unchecked.map(item => `  - ${plain(prose(item.text))}${item.source ? ` (${place(item.source)})` : ''}`).join('\n');
 }
 
 const severities: readonly Severity[] = ['error', 'warning', 'info'];

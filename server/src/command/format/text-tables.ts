@@ -3,6 +3,7 @@ import type { Amount, RequirementResult, Results } from '../../results.js';
 import { hangerSummaries, memberSummaries, worthShowing, type MemberSummary, type State } from '../../summary.js';
 import type { Page } from './page.js';
 import { painted, plain, table, type Cell, type Column } from './table.js';
+import { combinationLabel, prose } from '../../sheet/prose.js';
 
 export function membersTable(results: Results, page: Page): string {
     const members = memberSummaries(results);
@@ -23,7 +24,7 @@ export function membersTable(results: Results, page: Page): string {
 
 function memberRow({ name, stage, state, checks: [worst], deflection, description }: MemberSummary, page: Page): (Cell | string)[][] {
     return worst ? [[
-        stateWord(state, page), name, description ?? '', staged(worst.check, stage), percentUp(worst.utilisation), deflection ?? '', worst.combination
+        stateWord(state, page), name, prose(description ?? ''), staged(worst.check, stage), percentUp(worst.utilisation), deflection ?? '', combinationLabel(worst.combination)
     ]] : [];
 }
 
@@ -39,7 +40,7 @@ export function hangersTable(results: Results, page: Page): string {
         { head: 'made of', clips: 1 }
     ], hangers.map(({ name, state, stage, checks: [worst], force, stages, description }) => {
         const { carries, from } = stages.at(-1)!;
-        return [stateWord(state, page), name, `${carries} from ${from}`, worst ? staged(worst.check, stage) : '', worst ? percentUp(worst.utilisation) : '', force, description ?? ''];
+        return [stateWord(state, page), name, `${carries} from ${from}`, worst ? staged(worst.check, stage) : '', worst ? percentUp(worst.utilisation) : '', force, prose(description ?? '')];
     }), page.width);
 }
 
@@ -66,7 +67,7 @@ export function checksTable(results: Results, page: Page): string {
         amount(check.demand),
         amount(check.capacity),
         amount(check.at),
-        check.combination,
+        combinationLabel(check.combination),
         ...ifWide(check.duration, check.clause)
     ]), page.width);
 }

@@ -1,5 +1,6 @@
 /** A job as a person reads it in a terminal: members, checks, hazards, what is open, and the verdict last. */
 import type { Results } from '../../results.js';
+import { prose } from '../../sheet/prose.js';
 import { checksTable, hangersTable, membersTable, requirementsTable } from './text-tables.js';
 import { certaintyLines, loadTestLines, optionsTable } from './text-asked.js';
 import { bandLines, findingLines, hazardLines, stageLines, uncheckedLines } from './text-lists.js';
@@ -51,5 +52,5 @@ function heading({ file, job }: Results): string {
 
 export function verdictLine(results: Results, { colors }: Page): string {
     const paint = { pass: colors.green, fail: colors.red, incomplete: colors.yellow }[results.verdict];
-    return `${results.file}: ${paint(colors.bold(results.verdict.toUpperCase()))}, ${plain(results.verdictReason)}`;
+    return `${results.file}: ${paint(colors.bold(results.verdict.toUpperCase()))}, ${plain(prose(results.verdictReason))}`;
 }

@@ -2,6 +2,7 @@ import { CstUtils, type LangiumDocument } from 'langium';
 import type { HoverProvider } from 'langium/lsp';
 import type { Hover, HoverParams } from 'vscode-languageserver';
 import type { ComputedDocuments } from '../computed-documents.js';
+import type { DisplaySetting } from '../display-setting.js';
 import type { WorkspaceNames } from '../names/workspace-names.js';
 import { hoverCheck } from './check.js';
 import { hoverInput } from './input.js';
@@ -15,7 +16,7 @@ import { hoverClass, hoverKeyword } from './word.js';
 const kinds: readonly HoverOf[] = [hoverCheck, hoverMember, hoverClass, hoverUnit, hoverInput, hoverQuantity];
 
 export class ResultHovers implements HoverProvider {
-    constructor(private readonly computed: ComputedDocuments, private readonly names: WorkspaceNames) { }
+    constructor(private readonly computed: ComputedDocuments, private readonly names: WorkspaceNames, private readonly display: DisplaySetting) { }
 
     async getHoverContent(document: LangiumDocument, { position }: HoverParams): Promise<Hover | undefined> {
         const computed = this.computed.get(document.uri);
@@ -27,7 +28,7 @@ export class ResultHovers implements HoverProvider {
         const leaf = CstUtils.findLeafNodeAtOffset(root, offset);
         const word = leaf && !leaf.hidden ? leaf : undefined;
         const place = { computed, offset, word };
-        const hovered = firstOf(kinds, place) ?? await hoverDeclared(this.names, document, offset, computed.results) ?? hoverKeyword(place);
+        const hovered = this.display.shown(() => firstOf(kinds, place)) ?? await hoverDeclared(this.names, document, offset, computed.results) ?? hoverKeyword(place);
         return hovered && {
             contents: { kind: 'markdown', value: hovered.markdown },
             range: { start: computed.text.positionAt(hovered.source.start), end: computed.text.positionAt(hovered.source.end) }

@@ -3,13 +3,14 @@ import type { Results } from '../../results.js';
 import type { Block, Text } from '../document/blocks.js';
 import { sheetBlocks } from '../document/index.js';
 import { linksIn } from '../document/links.js';
+import { plainDisplay } from '../display.js';
 import type { Meta } from '../head.js';
 import { escapeLineStart, escapeMarkdown } from './escape.js';
 import { markdownTable } from './table.js';
 import { htmlText, markdownText } from './text.js';
 
-export function renderMarkdown(results: Results, meta: Meta): string {
-    return writeMarkdown(sheetBlocks(results, meta));
+export function renderMarkdown(results: Results, meta: Meta, display = plainDisplay): string {
+    return writeMarkdown(sheetBlocks(results, meta, display));
 }
 
 export function writeMarkdown(blocks: readonly Block[]): string {

@@ -1,7 +1,7 @@
 import { useContext } from 'preact/hooks';
 import temml from 'temml';
 import type { Amount } from '../../results.js';
-import { amount, amountParts } from '../numbers.js';
+import { amountParts, decimal, inFormula } from '../numbers.js';
 import { ViewContext } from '../parts.js';
 import { texToText } from '../plain-math.js';
 import { PlainFormula } from './plain-formula.js';
@@ -17,12 +17,17 @@ export function Formula({ row, equals = false }: { readonly row: Row; readonly e
         return <PlainFormula row={row} equals={equals} />;
     }
     const hrefs: string[] = [];
-    const tex = (equals ? '{} = ' : '') + uprightWords(printTex(row, (value, href) => {
+    const tex = (equals ? '{} = ' : '') + withDecimals(uprightWords(printTex(row, (value, href) => {
         return href === undefined ? valueToTex(value) : linked(value, href, hrefs);
-    }, ' \\, '));
+    }, ' \\, ')));
     const { mathml, long } = set(tex);
     return mathml === undefined ? <code>{texToText(tex)}</code>
         : <span class={long ? 'math long' : 'math'} dangerouslySetInnerHTML={{ __html: withLinks(mathml, hrefs) }} />;
+}
+
+/** The reader's decimal sign in the numbers of the formula itself; TeX would set a space after a comma alone. */
+function withDecimals(tex: string): string {
+    return tex.replace(/(?<![\d.])\d+\.\d+(?![\d.])/g, number => decimal(number).replace(',', '{,}'));
 }
 
 /** Around a number that links, so that the same formula is set once whatever it links to; no formula has these characters. */
@@ -31,7 +36,7 @@ const close = '⟧';
 
 function linked(value: Amount, href: string, hrefs: string[]): string {
     hrefs.push(href);
-    return text(open + amount(value) + close);
+    return text(open + inFormula(value) + close);
 }
 
 /** The element of text is the one place of MathML where HTML may stand. */

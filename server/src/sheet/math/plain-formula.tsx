@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { amount } from '../numbers.js';
+import { inFormula } from '../numbers.js';
 import { printPlain } from './plain.js';
 import type { Row } from './tex.js';
 
@@ -15,7 +15,7 @@ export function PlainFormula({ row, equals }: { readonly row: Row; readonly equa
     const text = printPlain(row, {
         sub: inside => sub + inside + close,
         sup: inside => sup + inside + close,
-        value: (value, href) => href === undefined ? amount(value) : (hrefs.push(href), link + amount(value) + close)
+        value: (value, href) => href === undefined ? inFormula(value) : (hrefs.push(href), link + inFormula(value) + close)
     });
     return <span class="math">{equals && ' = '}{children(text, hrefs)}</span>;
 }

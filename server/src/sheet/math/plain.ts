@@ -1,6 +1,6 @@
 /** Mathematics in one line of text, `M_y,d / W_y`; what text has no room for is written by marks. */
 import type { Amount } from '../../results.js';
-import { amount } from '../numbers.js';
+import { decimal, inFormula } from '../numbers.js';
 import type { Atom, Row } from './tex.js';
 
 /** How subscripts, exponents of more than a digit and numbers that stand for symbols are written. */
@@ -13,7 +13,7 @@ export interface Marks {
 const typed: Marks = {
     sub: text => `_${text}`,
     sup: text => /^[\w.,′']+$/.test(text) ? `^${text}` : `^(${text})`,
-    value: given => amount(given)
+    value: given => inFormula(given)
 };
 
 export function printPlain(row: Row, marks: Marks = typed): string {
@@ -26,7 +26,7 @@ export function printPlain(row: Row, marks: Marks = typed): string {
 
     function one(atom: Atom, before: Atom | undefined): string {
         switch (atom.kind) {
-            case 'number': return atom.text;
+            case 'number': return decimal(atom.text);
             case 'words': return atom.text.replace(/\\(.)/g, '$1');
             case 'value': return marks.value(atom.amount, atom.href);
             case 'root': return `√(${plain(atom.of)})`;

@@ -6,6 +6,7 @@ import { linksIn } from '../document/links.js';
 import { idsIn } from '../document/places.js';
 import { printable } from '../document/plain-text.js';
 import { clip } from '../drawing/labels.js';
+import type { Display } from '../display.js';
 import type { Meta } from '../head.js';
 import { footer } from '../style/page.js';
 import { colours } from './colours.js';
@@ -25,20 +26,20 @@ export interface PdfOptions {
     readonly fonts: string;
 }
 
-export async function renderPdf(results: Results, meta: Meta, { paper, fonts }: PdfOptions): Promise<Uint8Array> {
+export async function renderPdf(results: Results, meta: Meta, display: Display, { paper, fonts }: PdfOptions): Promise<Uint8Array> {
     const files = fontFiles(fonts);
     const allowed = new Set(Object.values(files).flatMap(family => Object.values(family)));
     pdfmake.setFonts(files);
     pdfmake.setUrlAccessPolicy(() => false);
     pdfmake.setLocalAccessPolicy(path => allowed.has(path));
-    return await pdfmake.createPdf(documentOf(results, meta, paper)).getBuffer();
+    return await pdfmake.createPdf(documentOf(results, meta, paper, display)).getBuffer();
 }
 
 type Definition = Parameters<typeof pdfmake.createPdf>[0];
 
-function documentOf(results: Results, meta: Meta, paper: Paper): Definition {
+function documentOf(results: Results, meta: Meta, paper: Paper, display: Display): Definition {
     const { job, verdict } = results;
-    const blocks = sheetBlocks(results, meta);
+    const blocks = sheetBlocks(results, meta, display);
     const places = { linked: linksIn(blocks), defined: idsIn(blocks) };
     const title = clip(printable(job?.title || 'Untitled job'), 70);
     const revision = job?.revision ? `revision ${clip(printable(job.revision.mark), 20)}` : 'no revision';
