@@ -1,6 +1,6 @@
 /** From what was found to what is said of it: hazards with their answers, what was left out, and the verdict. Pure. */
 import type { Model } from '../../language/src/model.js';
-import { failingCheckFindings, hazardFindings, requirementFindings } from './assemble/findings.js';
+import { failingCheckFindings, guessFindings, hazardFindings, requirementFindings } from './assemble/findings.js';
 import { openAsked } from './assemble/asked.js';
 import { loadResults } from './assemble/loads.js';
 import { strictest, worstHazards } from './assemble/over-bands.js';
@@ -34,7 +34,8 @@ export function conclude(found: Found, later: Later = {}): Results {
             ...failingCheckFindings(checks, model),
             ...requirementFindings(requirements),
             ...hazardFindings(hazards),
-            ...answerFindings
+            ...answerFindings,
+            ...later ? guessFindings(later.certainty) : []
         ],
         checks,
         members,
@@ -50,6 +51,7 @@ export function conclude(found: Found, later: Later = {}): Results {
         ledger: model.inputs,
         ...(corners && { bands: corners.bands }),
         unchecked: notChecked,
+        breakEvenLines: model.breakEvens,
         ...later
     };
 }

@@ -29,6 +29,8 @@ export interface ResultsNotice {
     readonly verdict: 'pass' | 'fail' | 'incomplete';
     /** `fail: T2.bending 112 %`. */
     readonly summary: string;
+    /** Break-evens, proof loads and options are in it: a first notice without them comes before. */
+    readonly whole: boolean;
 }
 
 /** Request: the whole standalone sheet, for export. */

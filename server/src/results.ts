@@ -2,7 +2,7 @@
  * What came out: plain readonly data that every view reads (hints, hovers, sheet, command line)
  * and none computes. Written to JSON without loss.
  */
-import type { Access, Evidence, Finding, Given, Job, Load, Loss, Notch, Requirement, SourceRef, SurveyItem } from '../../language/src/model.js';
+import type { Access, BreakEvenLine, Evidence, Finding, Given, Job, Load, Loss, Notch, Requirement, SourceRef, SurveyItem } from '../../language/src/model.js';
 import type { Diagrams, Segment, Span } from './analysis/actions.js';
 import type { Certainty } from './certainty/certainty.js';
 
@@ -474,6 +474,8 @@ export interface Results {
     readonly unchecked: readonly Unchecked[];
     /** This and what follows is found after the rest (see whole.ts): undefined until then, and where the text has errors. */
     readonly certainty?: Certainty;
+    /** The lines of the file that ask for one. */
+    readonly breakEvenLines?: readonly BreakEvenLine[];
     readonly loadTests?: readonly LoadTestResult[];
     /** As drawn first; empty where the file has no option. */
     readonly options?: readonly OptionResult[];

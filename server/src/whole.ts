@@ -28,8 +28,7 @@ export function computeVerdict(evaluation: Evaluation): Results {
 }
 
 /** Yields before each evaluation of the model, so that whoever runs it can stop, wait and tell how far it is. Of a text with errors there is no more than `compute` has. */
-export function* wholeSteps(evaluation: Evaluation): Generator<Doing, Results> {
-    const found = findAll(evaluation);
+export function* wholeSteps(evaluation: Evaluation, found = findAll(evaluation)): Generator<Doing, Results> {
     const drawn = conclude(found);
     if (!drawn.understood) {
         return drawn;

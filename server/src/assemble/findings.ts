@@ -1,5 +1,6 @@
 import type { Finding, Model } from '../../../language/src/model.js';
 import { evidenceInWords } from '../summary.js';
+import type { Certainty } from '../certainty/certainty.js';
 import { percentUp } from '../sheet/numbers.js';
 import type { CheckResult, Hazard, RequirementResult } from '../results.js';
 
@@ -38,4 +39,23 @@ export function hazardFindings(hazards: readonly Hazard[]): Finding[] {
         source,
         ...answer && { related: [{ message: 'the answer is here', source: answer.source }] }
     }));
+}
+
+/** Of what is given, more or less, within which a guess counts as close. Common practice, no source. */
+const close = 0.2;
+
+/** A guess that holds, and would not if it were a little off; a guessed grade that holds, and one class lower does not. */
+export function guessFindings({ ledger, sensitivities }: Certainty): Finding[] {
+    const near = ledger.filter(({ guess, margin }) => guess && margin !== undefined && margin >= 0 && margin <= close).map(({ input, breakEvens }) => ({
+        severity: 'info' as const, code: 'guess-close', source: input.source,
+        message: `${input.path} was only ${input.evidence.word}, and a check fails soon: ${breakEvens.filter(({ limit }) => limit !== undefined).map(({ sentence }) => sentence).join('; ')}`
+    }));
+    const lower = sensitivities.flatMap(({ path, grade, lowerClass, lowModulus }) => [lowerClass, lowModulus].flatMap(variant => {
+        const source = ledger.find(({ input }) => input.path === path)?.input.source;
+        return variant?.changesVerdict && source ? [{
+            severity: 'info' as const, code: 'grade-decides', source,
+            message: `the verdict hangs on ${grade}, which was guessed: with ${variant.with} ${variant.worst.check} is ${percentUp(variant.worst.utilisation)}`
+        }] : [];
+    }));
+    return [...near, ...lower];
 }

@@ -3,7 +3,7 @@ import type { Model } from '../../../language/src/model.js';
 import type { BreakEven } from './break-even.js';
 import { breakEvens, type Progress } from './break-evens.js';
 import { guessedPaths, ledger, type LedgerEntry } from './ledger.js';
-import { sensitivities, type Sensitivity } from './sensitivity.js';
+import { sensitivitySteps, type Sensitivity } from './sensitivity.js';
 import { worstFunction, type Compute } from './worst.js';
 
 export interface Certainty {
@@ -15,11 +15,15 @@ export interface Certainty {
 
 /** Yields before each evaluation of the model. */
 export function* certaintySteps(model: Model, compute: Compute): Generator<Progress, Certainty> {
-    const found = yield* breakEvens(model, pathsOf(model), { worst: worstFunction(model, compute) });
+    const worst = worstFunction(model, compute);
+    const found = yield* breakEvens(model, pathsOf(model), { worst });
+    const lower = sensitivitySteps(model, compute, worst);
+    let step = lower.next();
+    for (const of = found.length; !step.done; step = lower.next()) yield { path: step.value, done: of, of, found };
     return {
         asked: model.breakEvens.flatMap(({ path }) => found.find(one => one.path === path) ?? []),
         ledger: ledger(model, found),
-        sensitivities: sensitivities(model, compute)
+        sensitivities: step.value
     };
 }
 

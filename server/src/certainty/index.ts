@@ -4,6 +4,7 @@ export { allBreakEvens, certaintySteps, type Certainty } from './certainty.js';
 export { inputOf, withInput, type Input } from './input.js';
 export { guessedPaths, ledger, type LedgerEntry } from './ledger.js';
 export { unitOf } from './naming.js';
+export { limitInShort } from './sentence.js';
 export { politely, type Manners } from './politely.js';
 export { sensitivities, sensitivity, type Sensitivity, type Variant } from './sensitivity.js';
 export { worstFunction, type Compute, type Outcome, type WorstOf } from './worst.js';

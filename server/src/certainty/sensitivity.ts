@@ -1,6 +1,7 @@
 /** What a guessed grade is worth: the same with a grade one class lower, and with the modulus at its 5 % value for deflections. */
 import type { Member, Model, Timber } from '../../../language/src/model.js';
 import { stress } from '../../../language/src/quantity.js';
+import { finished } from '../finished.js';
 import { timberStrength } from '../catalog/timber.js';
 import type { Worst } from './asking.js';
 import { gradesBelow } from './grades.js';
@@ -34,14 +35,31 @@ export interface Sensitivity {
 
 /** Of each guessed grade of timber, by the first member that is of it. */
 export function sensitivities(model: Model, compute: Compute): readonly Sensitivity[] {
+    return finished(sensitivitySteps(model, compute, worstFunction(model, compute)));
+}
+
+/**
+ * Yields the path of the grade before each evaluation of the model.
+ * @param worst of the same model and computing, which may know some of it already
+ */
+export function* sensitivitySteps(model: Model, compute: Compute, worst: WorstOf): Generator<string, readonly Sensitivity[]> {
     const first = new Map(model.members.map(member => [member.material, member] as const).reverse());
-    return [...first.values()].reverse().flatMap(member => sensitivity(model, member, compute) ?? []);
+    const found: Sensitivity[] = [];
+    for (const member of [...first.values()].reverse()) {
+        const one = yield* stepsOf(model, member, compute, worst);
+        if (one) found.push(one);
+    }
+    return found;
 }
 
 const deflections = new Set(['instant', 'final', 'vibration']);
 
 /** Undefined where the member's grade is no guess, or is not of timber. */
 export function sensitivity(model: Model, member: Member, compute: Compute): Sensitivity | undefined {
+    return finished(stepsOf(model, member, compute, worstFunction(model, compute)));
+}
+
+function* stepsOf(model: Model, member: Member, compute: Compute, worst: WorstOf): Generator<string, Sensitivity | undefined> {
     const declared = model.materials.find(({ name }) => name === member.material);
     const path = `${declared ? declared.name : member.name}.grade`;
     const input = inputOf(model, path);
@@ -49,16 +67,18 @@ export function sensitivity(model: Model, member: Member, compute: Compute): Sen
     const own: Timber = declared?.kind === 'timber' ? declared : { kind: 'timber', name: member.material, properties: {}, source: member.source, grade: input?.given as Timber['grade'] };
     const found = timberStrength(own);
     if (input === undefined || !isGuess(input.given) || 'problem' in found || (declared && declared.kind !== 'timber')) return undefined;
-    const worst = worstFunction(model, compute);
     const worstDeflection = worstFunction(model, (one) => deflectionsOf(compute(one)));
     const same = input.withValue(grade);
+    yield path;
     const [given, givenDeflection] = [worst(same), worstDeflection(same)];
     const [below] = gradesBelow(grade);
-    const soft = withModulus(model, own, found.strength.E0_05);
+    if (below !== undefined) yield path;
+    const lowerClass = below === undefined ? undefined : variant(below, worst, input.withValue(below), given);
+    yield path;
+    const lowModulus = variant('E_0,05', worstDeflection, withModulus(model, own, found.strength.E0_05), givenDeflection);
     return {
         member: member.name, path, grade, given, givenDeflection,
-        ...(below !== undefined && { lowerClass: variant(below, worst, input.withValue(below), given) }),
-        lowModulus: variant('E_0,05', worstDeflection, soft, givenDeflection)
+        ...(lowerClass && { lowerClass }), lowModulus
     };
 }
 

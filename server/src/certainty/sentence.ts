@@ -48,3 +48,13 @@ function cautions({ searched, limit, without, aside }: Answer): readonly string[
         ...(aside.length > 0 ? [`${aside[0]} ${aside.length > 1 ? `and ${aside.length - 1} more fail` : 'fails'} already`] : [])
     ];
 }
+
+/** `passes until 52 mm`, in the margin of the input; undefined where nothing is within reach. */
+export function limitInShort(answer: Answer): string | undefined {
+    const { limit, given, passes, aside } = answer;
+    if (limit === undefined || answer.check === '') return undefined;
+    const verb = !passes ? 'fails' : aside.length > 0 ? 'no other fails' : 'passes';
+    if (typeof limit === 'string') return passes ? `${verb} down to ${gradesAbove(limit)[0]}` : `fails, passes from ${limit} on`;
+    const unit = unitOf({ ...answer, value: given });
+    return `${verb} until ${written(roundedTowards(limit, passes ? Number(given) : 2 * limit - Number(given), unit), unit)}`;
+}

@@ -19,9 +19,11 @@ export class BuildScheduler {
     private lastDuration = 0;
     private readonly listeners = new Set<() => void>();
 
-    constructor(private readonly build: Build, private readonly cancel: () => void) { }
+    /** @param changed told of each change at once, before anything is built */
+    constructor(private readonly build: Build, private readonly cancel: () => void, private readonly changed: (uri: string) => void = () => undefined) { }
 
     change(uri: string): void {
+        this.changed(uri);
         this.waiting.add(uri);
         this.oldest ??= performance.now();
         if (this.isRunning) {
@@ -38,6 +40,7 @@ export class BuildScheduler {
 
     /** The document is closed: nobody waits for it any more. */
     forget(uri: string): void {
+        this.changed(uri);
         this.waiting.delete(uri);
         this.running.delete(uri);
         this.notify();

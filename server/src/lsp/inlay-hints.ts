@@ -6,23 +6,22 @@ import { percentUp } from '../sheet/numbers.js';
 import { openSheetCommand } from '../protocol.js';
 import type { DisplaySetting } from './display-setting.js';
 import type { EditorCommands } from './editor-commands.js';
-import type { ComputedDocuments } from './computed-documents.js';
+import type { Computed, ComputedDocuments } from './computed-documents.js';
+import { limitHints } from './limit-hints.js';
 import { checksTable } from './markdown.js';
 
-/** `bending 83 % · 9.9 mm = L/475` after each member's name, the worst of all stages. */
+/** `bending 83 % · 9.9 mm = L/475` after each member's name, the worst of all stages; `passes until 52 mm` after an input once that is known. */
 export class ResultHints implements InlayHintProvider {
     constructor(private readonly computed: ComputedDocuments, private readonly commands: EditorCommands, private readonly display: DisplaySetting) { }
 
     getInlayHints(document: LangiumDocument, { range }: InlayHintParams): InlayHint[] {
         const computed = this.computed.get(document.uri);
-        return computed ? this.display.shown(() => memberSummaries(computed.results)
-            .filter(({ source }) => source.file === computed.results.file)
-            .map(member => ({
-                position: computed.text.positionAt(member.source.end),
-                ...this.labelled(computed.text.uri, member),
-                paddingLeft: true
-            }))
-            .filter(hint => contains(range, hint.position))) : [];
+        return computed ? this.display.shown(() => [...this.memberHints(computed), ...inputHints(computed)].filter(hint => contains(range, hint.position))) : [];
+    }
+
+    private memberHints({ results, text }: Computed): InlayHint[] {
+        return memberSummaries(results).filter(({ source }) => source.file === results.file)
+            .map(member => ({ position: text.positionAt(member.source.end), ...this.labelled(text.uri, member), paddingLeft: true }));
     }
 
     /** Where the editor can, the hint leads to the member's place in the sheet. */
@@ -31,6 +30,12 @@ export class ResultHints implements InlayHintProvider {
         const command = { title: 'Open the sheet here', command: openSheetCommand, arguments: [uri, member.source.line] };
         return this.commands.has(openSheetCommand) ? { label: [{ value: hintLabel(member), tooltip, command }] } : { label: hintLabel(member), tooltip };
     }
+}
+
+function inputHints(computed: Computed): InlayHint[] {
+    return limitHints(computed).map(({ offset, label, tooltip }) => (
+        { position: computed.text.positionAt(offset), label, tooltip: { kind: 'markdown', value: tooltip }, paddingLeft: true, paddingRight: true }
+    ));
 }
 
 export function hintLabel({ state, stage, checks, deflection, open }: MemberSummary): string {

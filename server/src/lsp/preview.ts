@@ -6,9 +6,10 @@ import { sheetMeta } from '../sheet-meta.js';
 import { plainDisplay, renderPreview, renderSheet } from '../sheet/index.js';
 import type { Computed, ComputedDocuments } from './computed-documents.js';
 import type { DisplaySetting } from './display-setting.js';
+import type { LaterResults } from './later/later-results.js';
 
 /** Answers the preview pane and the export of the sheet. */
-export function addPreviewHandlers(connection: Connection, shared: LangiumSharedServices, computed: ComputedDocuments, display: DisplaySetting): void {
+export function addPreviewHandlers(connection: Connection, shared: LangiumSharedServices, computed: ComputedDocuments, later: LaterResults, display: DisplaySetting): void {
     const builder = shared.workspace.DocumentBuilder;
 
     connection.onRequest(previewRequest, async ({ uri }: PreviewParams, cancellation: CancellationToken): Promise<Preview | null> => {
@@ -21,6 +22,7 @@ export function addPreviewHandlers(connection: Connection, shared: LangiumShared
 
     connection.onRequest(sheetRequest, async ({ uri }: SheetParams, cancellation: CancellationToken): Promise<Sheet | null> => {
         await builder.waitUntil(DocumentState.Validated, URI.parse(uri), cancellation);
+        await later.settled(uri);
         const newest = computed.get(uri);
         return newest ? { html: renderSheet(newest.results, await sheetMeta(newest.sources, new Date()), display.current) } : null;
     });

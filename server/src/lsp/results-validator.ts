@@ -7,13 +7,17 @@ import { computeDocument } from './compute-document.js';
 import type { Broken, ComputedDocuments } from './computed-documents.js';
 import { diagnosticsOf } from './diagnostics.js';
 import type { IncludedFiles } from './included-files.js';
+import type { KnownWholes } from './later/known-wholes.js';
+import type { LaterResults } from './later/later-results.js';
 
 /** The last phase of a build: a document is valid when its results are there, and they are what there is to say about it. */
 export class ResultsValidator implements DocumentValidator {
     constructor(
         private readonly computed: ComputedDocuments,
         private readonly open: TextDocuments<TextDocument>,
-        private readonly included: IncludedFiles
+        private readonly included: IncludedFiles,
+        private readonly wholes: KnownWholes,
+        private readonly later: LaterResults
     ) { }
 
     async validateDocument(document: LangiumDocument, _options?: ValidationOptions, cancellation = CancellationToken.None): Promise<Diagnostic[]> {
@@ -23,9 +27,12 @@ export class ResultsValidator implements DocumentValidator {
         // Lets in what has arrived meanwhile: a change among it gives this build up before its longest step.
         await delayNextTick();
         await interruptAndCheck(cancellation);
-        const { results, sources } = await computeDocument(document, this.included);
+        const { results, sources, later } = await computeDocument(document, this.included, this.wholes);
         const computed = { text: document.textDocument, results, sources, broken: brokenBy(document, results) };
         this.computed.set(document.uri, computed);
+        if (later) {
+            this.later.add(computed, later);
+        }
         return diagnosticsOf(computed);
     }
 }

@@ -5,9 +5,10 @@ import {
     addCodeActionHandler, addCodeLensHandler, addCompletionHandler, addConfigurationChangeHandler, addDocumentHighlightHandler, addDocumentLinkHandler,
     addDocumentSymbolHandler, addDocumentUpdateHandler, addFindReferencesHandler, addFoldingRangeHandler, addFormattingHandler, addGotoDefinitionHandler, addHoverHandler,
     addInlayHintHandler, addRenameHandler, addSemanticTokenHandler, addSignatureHelpHandler,
-    type LangiumServices, type LangiumSharedServices, type PartialLangiumServices, type PartialLangiumSharedServices
+    type LangiumServices, type LangiumSharedServices, type TextDocuments, type PartialLangiumServices, type PartialLangiumSharedServices
 } from 'langium/lsp';
 import type { Connection } from 'vscode-languageserver';
+import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { createPadstoneServices } from '../../../language/src/index.js';
 import type { EditorOffer } from '../protocol.js';
 import { AnyResults } from './any-results.js';
@@ -32,7 +33,10 @@ import { OfferedFiles } from './offered-files.js';
 import { buildDocuments, OpenDocumentsHandler } from './open-documents.js';
 import { addOverviewHandlers } from './overview.js';
 import { addPreviewHandlers } from './preview.js';
-import { publishResults } from './publish.js';
+import { KnownWholes } from './later/known-wholes.js';
+import { LaterResults } from './later/later-results.js';
+import { progressOf } from './later/progress.js';
+import { Publisher } from './publish.js';
 import { PullDiagnostics } from './pull-diagnostics.js';
 import { QuickFixes } from './quick-fixes.js';
 import { ResultsValidator } from './results-validator.js';
@@ -53,12 +57,18 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
     const display = new DisplaySetting();
     const scheduler: BuildScheduler = new BuildScheduler(
         uris => buildDocuments(shared, uris),
-        () => shared.workspace.WorkspaceLock.cancelWrite()
+        () => shared.workspace.WorkspaceLock.cancelWrite(),
+        uri => later.changed(uri)
     );
+    const publisher = new Publisher(connection, computed);
+    const wholes = new KnownWholes();
+    const later = new LaterResults(computed, wholes, uri => publisher.send(uri), progressOf(connection), (uri, error) => {
+        connection.console.error(`Break-evens, proof loads and options of ${uri} could not be worked out, which is a defect of Padstone: ${String(error)}`);
+    });
     const included: IncludedFiles = new IncludedFiles(() => shared, files);
     const names = new WorkspaceNames(included, folders);
     const { shared, padstone } = createPadstoneServices(
-        { connection, fileSystemProvider: () => disk }, languageModule(computed, included, names, commands, display), sharedModule(scheduler, included, folders));
+        { connection, fileSystemProvider: () => disk }, languageModule(open => new ResultsValidator(computed, open, included, wholes, later), computed, names, commands, display), sharedModule(scheduler, included, folders));
     connection.onInitialize(params => {
         const offer = params.initializationOptions as EditorOffer | undefined;
         files.offer(offer);
@@ -69,10 +79,12 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
     });
     const results = new AnyResults(shared, computed, included);
     const pull = new PullDiagnostics(results, names, folders);
-    display.follow(shared, publishResults(connection, shared, computed));
+    publisher.listen(shared);
+    display.follow(shared, () => publisher.again(shared.workspace.TextDocuments.all().map(({ uri }) => uri)));
     pull.addTo(connection);
     addOverviewHandlers(connection, results, folders);
-    addHandlers(connection, shared, computed, new SectionTrial(shared, included), display);
+    addHandlers(connection, shared, new SectionTrial(shared, included));
+    addPreviewHandlers(connection, shared, computed, later, display);
     addNameHandlers(connection, shared, padstone, names);
     connection.onInitialized(params => {
         shared.lsp.LanguageServer.initialized(params);
@@ -82,10 +94,12 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
 }
 
 /** What the server knows about one document. */
-function languageModule(computed: ComputedDocuments, included: IncludedFiles, names: WorkspaceNames, commands: EditorCommands, display: DisplaySetting): Module<LangiumServices, PartialLangiumServices> {
+function languageModule(
+    validator: (open: TextDocuments<TextDocument>) => ResultsValidator, computed: ComputedDocuments, names: WorkspaceNames, commands: EditorCommands, display: DisplaySetting
+): Module<LangiumServices, PartialLangiumServices> {
     return {
         validation: {
-            DocumentValidator: services => new ResultsValidator(computed, services.shared.workspace.TextDocuments, included)
+            DocumentValidator: services => validator(services.shared.workspace.TextDocuments)
         },
         lsp: {
             InlayHintProvider: () => new ResultHints(computed, commands, display),
@@ -123,13 +137,12 @@ function sharedModule(scheduler: BuildScheduler, included: IncludedFiles, folder
     };
 }
 
-function addHandlers(connection: Connection, shared: LangiumSharedServices, computed: ComputedDocuments, sections: SectionTrial, display: DisplaySetting): void {
+function addHandlers(connection: Connection, shared: LangiumSharedServices, sections: SectionTrial): void {
     addDocumentUpdateHandler(connection, shared);
     addConfigurationChangeHandler(connection, shared);
     addInlayHintHandler(connection, shared, DocumentState.Validated);
     addHoverHandler(connection, shared, DocumentState.Validated);
     addCodeActionHandler(connection, shared, DocumentState.Validated);
-    addPreviewHandlers(connection, shared, computed, display);
     addCompletionHandler(connection, shared);
     connection.onCompletionResolve(item => sections.resolve(item));
     addDocumentSymbolHandler(connection, shared);
