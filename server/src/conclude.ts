@@ -35,7 +35,7 @@ export function conclude(found: Found, later: Later = {}): Results {
             ...requirementFindings(requirements),
             ...hazardFindings(hazards),
             ...answerFindings,
-            ...later ? guessFindings(later.certainty) : []
+            ...later.certainty ? guessFindings(later.certainty) : []
         ],
         checks,
         members,
