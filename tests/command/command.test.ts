@@ -181,6 +181,19 @@ describe('text', () => {
     });
 });
 
+describe('units and decimal sign', () => {
+    test('are those that are asked for in text, and SI with points in JSON', async () => {
+        const path = await file('passes.padstone', passing);
+        const { stdout } = await here(['check', path, '--units', 'imperial', '--decimal', 'comma']);
+        expect(stdout).toMatch(/\d,\d+ in = L\/\d+/);
+        expect(stdout).toMatch(/\d+ psi +\d+ psi/);
+        expect(stdout).not.toMatch(/\d (kN|MPa|mm)\b/);
+        const json = async (...more: string[]) => (await here(['check', path, '--format', 'json', ...more])).stdout;
+        expect(await json('--units', 'imperial', '--decimal', 'comma')).toBe(await json());
+        expect((await here(['check', path, '--units', 'cubits'])).code).toBe(2);
+    });
+});
+
 describe('sheet', () => {
     test('is written, and where is said', async () => {
         const path = await file('passes.padstone', passing);

@@ -42,8 +42,8 @@ export function feetAndInches(mm: number, parts: number): string {
     const [feet, inches, left] = [Math.floor(whole / (12 * parts)), Math.floor(whole / parts) % 12, whole % parts];
     const shared = greatestCommonDivisor(left, parts);
     const fraction = left === 0 ? '' : `${left / shared}/${parts / shared}`;
-    const said = fraction === '' ? `${inches}"` : inches === 0 ? `${fraction}"` : `${inches} ${fraction}"`;
-    return `${mm < 0 && whole > 0 ? '−' : ''}${feet === 0 ? said : `${feet}'-${fraction !== '' && inches === 0 ? `0 ${fraction}"` : said}`}`;
+    const said = fraction === '' ? `${inches}"` : inches === 0 ? `${fraction}"` : `${inches}\u00A0${fraction}"`;
+    return `${mm < 0 && whole > 0 ? '−' : ''}${feet === 0 ? said : `${feet}'-${fraction !== '' && inches === 0 ? `0\u00A0${fraction}"` : said}`}`;
 }
 
 function greatestCommonDivisor(a: number, b: number): number {

@@ -168,9 +168,9 @@ const inCentimetres: Readonly<Record<string, { readonly factor: number; readonly
     mm4: { factor: 1e-4, unit: 'cm4' }
 };
 
-/** `kNm/m2` → `kN·m/m²`. */
+/** `kNm/m2` → `kN·m/m²`, `lbfft` → `lbf·ft`. */
 function unitAsPrinted(unit: string): string {
-    return unit.replace(/N(?=[ms])/g, 'N·').replace(/(?<=[a-z])([234])/g, digit => superscript(digit));
+    return unit.replace(/N(?=[ms])|(?:lbf|kip)(?=ft|in)/g, '$&·').replace(/(?<=[a-z])([234])/g, digit => superscript(digit));
 }
 
 /** A fixed number of decimals, but never a nought for what is not nought. */

@@ -90,7 +90,7 @@ function uprightWords(tex: string): string {
 
 function valueToTex(amount: Amount): string {
     const { number, unit } = amountParts(amount);
-    const digits = /^−?[0-9.]+$/.test(number) ? number.replace('−', '-') : text(number);
+    const digits = /^−?[0-9.,]+$/.test(number) ? number.replace('−', '-').replace(',', '{,}') : text(number);
     return unit === '' ? `{${digits}}` : `{${digits}\\,${text(unit)}}`;
 }
 
