@@ -71,10 +71,7 @@ export async function startEditor(installation: EditorInstallation, vsix: string
         await command('--install-extension', vsix);
         const extensions = (await command('--list-extensions', '--show-versions')).stdout.split('\n').filter(line => line.includes('@'));
 
-        server = spawn(process.execPath, [
-            installation.server, '--host', '127.0.0.1', '--port', '0', '--without-connection-token', '--accept-server-license-terms',
-            '--telemetry-level', 'off', '--disable-workspace-trust', ...data, '--extensions-dir', join(profile, 'served')
-        ], { env, detached: true, stdio: ['ignore', 'pipe', 'pipe'] });
+        server = startServer(installation, profile, env);
         const port = await listening(server);
 
         browser = await launch(installation.browser);
@@ -89,6 +86,54 @@ export async function startEditor(installation: EditorInstallation, vsix: string
         await close();
         throw error;
     }
+}
+
+/** Tests that run in the extension host, on the extension as it stands in a folder. */
+export interface Suite {
+    /** Folder of the extension. */
+    readonly extension: string;
+    /** A module that exports `run`. */
+    readonly tests: string;
+    /** What the suite writes at its end. */
+    readonly result: string;
+}
+
+/** Runs a suite to its end, or to the limit, ms: what it found stands in its result alone, for a host that dies says nothing. Gives the errors that the editor told. */
+export async function runSuite(installation: EditorInstallation, suite: Suite, folder: string, env: Readonly<Record<string, string>>, limit: number): Promise<readonly string[]> {
+    const log: string[] = [];
+    const profile = mkdtempSync(join(tmpdir(), 'padstone-suite-host-'));
+    let server: ChildProcess | undefined;
+    let browser: Browser | undefined;
+    let timer: NodeJS.Timeout | undefined;
+    try {
+        writeSettings(profile);
+        server = startServer(installation, profile, { ...process.env, ...env, HOME: profile, EXTENSIONS_GALLERY: '{}' });
+        const port = await listening(server);
+        browser = await launch(installation.browser);
+        const page = await browser.newPage({ viewport: { width: 1500, height: 1000 } });
+        const ended = new Promise<void>(resolve => {
+            void page.exposeFunction('codeAutomationExit', () => resolve());
+            timer = setTimeout(resolve, limit);
+        });
+        await page.exposeFunction('codeAutomationLog', (level: string, lines: unknown[]) => level === 'error' && log.push(...lines.map(line => String(line))));
+        const remote = (path: string): string => `vscode-remote://127.0.0.1:${port}${path}`;
+        const payload = JSON.stringify([['extensionDevelopmentPath', remote(suite.extension)], ['extensionTestsPath', remote(suite.tests)]]);
+        await page.goto(`http://127.0.0.1:${port}/?folder=${encodeURIComponent(folder)}&payload=${encodeURIComponent(payload)}`);
+        await ended;
+        return log;
+    } finally {
+        clearTimeout(timer);
+        await browser?.close();
+        await endGroup(server);
+        rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+    }
+}
+
+function startServer(installation: EditorInstallation, profile: string, env: NodeJS.ProcessEnv): ChildProcess {
+    return spawn(process.execPath, [
+        installation.server, '--host', '127.0.0.1', '--port', '0', '--without-connection-token', '--accept-server-license-terms',
+        '--telemetry-level', 'off', '--disable-workspace-trust', '--server-data-dir', profile, '--user-data-dir', join(profile, 'data'), '--extensions-dir', join(profile, 'served')
+    ], { env, detached: true, stdio: ['ignore', 'pipe', 'pipe'] });
 }
 
 function writeSettings(profile: string): void {
