@@ -10,7 +10,7 @@ import type { Mesh } from './mesh.js';
 import type { StagePlan, Step } from './stages.js';
 import { structureOf, type Kit, type Standing, type Structure } from './structure.js';
 import type { Part, UnitCases } from './unit-cases.js';
-import { addTo, isStill, noSolution, solutionOf, type Course, type UnitSolution } from './unit-solutions.js';
+import { addTo, copyOf, isStill, noSolution, solutionOf, type Course, type UnitSolution } from './unit-solutions.js';
 import { nodalLoads } from './element.js';
 
 /** Of one stage. */
@@ -42,29 +42,48 @@ export function build(kit: Kit, plans: readonly StagePlan[], like?: readonly Bui
     });
 }
 
-export function solveUnitCases(kit: Kit, stages: readonly BuiltStage[], { cases, parts }: UnitCases): UnitSolutions[] {
+/** What a part of a load does in a stage; absent where it does nothing. */
+type PartSolution = UnitSolution | undefined;
+
+/** `recall` gives what was found before of the same part. */
+export function solveUnitCases(kit: Kit, stages: readonly BuiltStage[], { cases, parts }: UnitCases, recall: (part: Part, make: () => readonly PartSolution[]) => readonly PartSolution[] = (_, make) => make()): UnitSolutions[] {
     const { mesh } = kit;
     const found = stages.map(() => ({ ofCases: new Array<UnitSolution | undefined>(cases.length), holdsOfParts: [] as Float64Array[] }));
     const nothing = noSolution(mesh);
+    const shared = new Set<number>();
     for (const part of parts) {
-        let course = atRest(kit);
-        stages.forEach(({ steps, done }, s) => {
+        const { unit } = part;
+        const permanent = cases[unit]!.permanent;
+        recall(part, () => solvePart(kit, stages, part)).forEach((solution, s) => {
             const { ofCases, holdsOfParts } = found[s]!;
-            const here = stands(part, done.step.standing);
-            const acts = part.stages === 'on' || (part.stages.includes(s) && here);
-            if (part.stages === 'on') for (const built of steps) advance(kit, course, built, part);
-            else if (acts) advance(kit, course = atRest(kit), done, part);
-            const solution = acts ? solutionOf(mesh, course, here ? part : undefined) : nothing;
-            holdsOfParts.push(cases[part.unit]!.permanent ? solution.holds : nothing.holds);
-            if (!acts) return;
-            solution.props.set(propForces(kit, course, done.step.standing, part));
-            const sum = ofCases[part.unit];
-            // The first part's holds are told apart from those of the whole case.
-            if (sum) addTo(sum, solution);
-            else ofCases[part.unit] = { ...solution, holds: solution.holds.slice() };
+            holdsOfParts.push(permanent && solution ? solution.holds : nothing.holds);
+            if (!solution) return;
+            const sum = ofCases[unit];
+            const place = s * cases.length + unit;
+            if (!sum) {
+                ofCases[unit] = solution;
+                shared.add(place);
+            } else {
+                // The first part's is its own, and is told apart from the whole.
+                if (shared.delete(place)) ofCases[unit] = copyOf(sum);
+                addTo(ofCases[unit]!, solution);
+            }
         });
     }
     return found.map(({ ofCases, holdsOfParts }) => ({ ofCases: Array.from(ofCases, (one) => one ?? nothing), holdsOfParts }));
+}
+
+function solvePart(kit: Kit, stages: readonly BuiltStage[], part: Part): PartSolution[] {
+    let course = atRest(kit);
+    return stages.map(({ steps, done }, s) => {
+        const here = stands(part, done.step.standing);
+        if (part.stages === 'on') for (const built of steps) advance(kit, course, built, part);
+        else if (part.stages.includes(s) && here) advance(kit, course = atRest(kit), done, part);
+        else return undefined;
+        const solution = solutionOf(kit.mesh, course, here ? part : undefined);
+        solution.props.set(propForces(kit, course, done.step.standing, part));
+        return solution;
+    });
 }
 
 const none: ReadonlyMap<number, number> = new Map();

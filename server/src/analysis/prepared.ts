@@ -10,9 +10,13 @@ import { stiffnessRatio } from './stiffness-ratio.js';
 import type { StiffnessSet } from './stiffness-sets.js';
 import { kitOf, structureOf, type Kit } from './structure.js';
 
+let count = 0;
+
 export interface BuiltSet { readonly kit: Kit; readonly built: readonly BuiltStage[] }
 
 export interface Prepared {
+    /** The same for one and the same structure, whatever stands on it. */
+    readonly id: number;
     readonly plans: readonly StagePlan[];
     readonly sets: ReadonlyMap<StiffnessSet, BuiltSet>;
     /** By member of leaves: what it is worth in unbroken leaves. */
@@ -55,7 +59,7 @@ function prepare(frame: Frame, stages: Model['stages']): Prepared | { readonly p
     const problems = mechanismsOf(kit, built);
     if (problems.length > 0) return { problems };
     const sets = stiffnessSetsOf(frame, stages).map((set): [StiffnessSet, BuiltSet] => [set, set === 'instant' ? { kit, built } : rebuilt(kit, built, set, plans)]);
-    return { plans, sets: new Map(sets), ratios: frame.pieces.map((piece) => (piece.strands.length > 1 ? stiffnessRatio(piece) : undefined)) };
+    return { id: count++, plans, sets: new Map(sets), ratios: frame.pieces.map((piece) => (piece.strands.length > 1 ? stiffnessRatio(piece) : undefined)) };
 }
 
 function rebuilt(like: Kit, stages: readonly BuiltStage[], set: StiffnessSet, plans: readonly StagePlan[]): { readonly kit: Kit; readonly built: BuiltStage[] } {

@@ -11,7 +11,7 @@ import type { Frame } from './piece.js';
 import { prepared, type Recall } from './prepared.js';
 import type { Problem } from './problems.js';
 import type { StiffnessSet } from './stiffness-sets.js';
-import { unitCases } from './unit-cases.js';
+import { unitCases, type UnitCases } from './unit-cases.js';
 
 export type KeptStates = 'worst' | 'every';
 
@@ -34,11 +34,12 @@ export interface GroupActions {
 export function solveGroup({ frame, stages, equation, states }: Group, parameters: Parameters, recall: Recall): GroupActions {
     const found = prepared(frame, stages, recall);
     if ('problems' in found) return unsolved(found.problems);
-    const { plans, sets, ratios } = found;
+    const { id, plans, sets, ratios } = found;
     const units = unitCases(sets.get('instant')!.kit.mesh, plans, parameters);
+    const small = sets.size * plans.length * units.parts.length * frame.pieces.length <= mostKept;
     const byStiffness = new Map<StiffnessSet, SolvedStiffness[]>();
     for (const [set, { kit, built }] of sets) {
-        const solved = solveUnitCases(kit, built, units);
+        const solved = solveUnitCases(kit, built, units, (part, make) => (small ? recall(`part ${set} ${JSON.stringify(part)} ${id}`, make) : make()));
         const unbalanced = solved.flatMap(({ ofCases }, s) => balanceProblems(kit.mesh, ofCases, built[s]!.done.held));
         if (unbalanced.length > 0) return unsolved(unbalanced);
         byStiffness.set(set, solved.map((solutions) => ({ mesh: kit.mesh, solutions, scales: solutions.ofCases.map((one) => scaleOf(kit.mesh, one)) })));
@@ -55,12 +56,31 @@ export function solveGroup({ frame, stages, equation, states }: Group, parameter
             ]
         };
     });
+    const common = JSON.stringify([frame.pieces.map(({ loads: _, ...piece }) => piece), frame.hangers, stages, equation, states, units.cases, units.parts.map(({ unit, piece }) => [unit, piece])]);
+    const done = solvedStages.map((stage, s) => recall(`stage ${s} ${actingIn(units, s)} ${common}`, () => stageActions(stage)));
     return {
         cases: units.cases,
-        members: solvedStages.flatMap((stage) => frame.pieces.flatMap((_, index) => (standingOf(stage).pieces[index] ? [memberActions(stage, index)] : []))),
-        hangers: solvedStages.flatMap(hangerActions),
-        props: solvedStages.flatMap(propActions),
+        members: done.flatMap(({ members }) => members),
+        hangers: done.flatMap(({ hangers }) => hangers),
+        props: done.flatMap(({ props }) => props),
         problems: []
+    };
+}
+
+/** Parts of small groups are remembered one by one; of large ones that would take more room than it saves. */
+const mostKept = 1000;
+
+/** A load that acts in the last stage alone leaves the earlier ones as they were. */
+function actingIn({ parts }: UnitCases, stage: number): string {
+    return JSON.stringify(parts.filter((part) => part.stages === 'on' || part.stages.includes(stage)));
+}
+
+function stageActions(stage: SolvedStage): Pick<GroupActions, 'members' | 'hangers' | 'props'> {
+    const { pieces } = standingOf(stage);
+    return {
+        members: stage.instant.mesh.frame.pieces.flatMap((_, index) => (pieces[index] ? [memberActions(stage, index)] : [])),
+        hangers: hangerActions(stage),
+        props: propActions(stage)
     };
 }
 

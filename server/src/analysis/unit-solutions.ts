@@ -33,6 +33,10 @@ export function noSolution(mesh: Mesh): UnitSolution {
     };
 }
 
+export function copyOf({ states, holds, links, props }: UnitSolution): UnitSolution {
+    return { states: states.slice(), holds: holds.slice(), links: links.slice(), props: props.slice() };
+}
+
 export function addTo(sum: UnitSolution, one: UnitSolution): void {
     for (const key of ['states', 'holds', 'links', 'props'] as const) {
         const [to, from] = [sum[key], one[key]];
