@@ -10,7 +10,7 @@ export const percentDown = (share: number): string => `${Math.floor(100 * share 
 
 export const kilograms = (mass: number): string => `${significant(mass)} kg`;
 
-export const modulus = (E: number): string => `${String(10 * Math.round(E / 10)).replace(/\B(?=(\d{3})+$)/g, ' ')} MPa`;
+export const modulus = (E: number): string => `${10 * Math.round(E / 10)} MPa`;
 
 /** Everything that speaks against the member. */
 export function doubtsOf({ points, recovery, softening }: Figures): readonly string[] {

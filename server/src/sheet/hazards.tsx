@@ -3,7 +3,6 @@ import { evidenceInWords } from '../summary.js';
 import { anchor } from './ids.js';
 import { sentence } from './head.js';
 import { Block, Line, useLineOf } from './parts.js';
-import { prose } from './prose.js';
 
 const severities: Readonly<Record<Hazard['severity'], string>> = { stop: 'STOP', warn: 'Warning', note: 'Note' };
 
@@ -17,8 +16,8 @@ export function Hazards({ hazards }: { readonly hazards: readonly Hazard[] }) {
                 : <ol class="hazards">
                     {hazards.map(hazard => (
                         <li class={hazard.answer ? `${hazard.severity} answered` : hazard.severity} id={anchor('hazard', hazard.code, hazard.subject, String(hazards.indexOf(hazard)))} data-line={lineOf(hazard.source)}>
-                            <p><b class="severity">{severities[hazard.severity]}</b> {sentence(prose(hazard.message))} <Line source={hazard.source} /></p>
-                            <p class="action">{sentence(prose(hazard.action))} <span class="small">Decides: {hazard.decider}.</span></p>
+                            <p><b class="severity">{severities[hazard.severity]}</b> {sentence(hazard.message)} <Line source={hazard.source} /></p>
+                            <p class="action">{sentence(hazard.action)} <span class="small">Decides: {hazard.decider}.</span></p>
                             {hazard.answer && <p class="answer" data-line={lineOf(hazard.answer.source)}>
                                 <b>Answered:</b> {sentence(hazard.answer.what)} <span class="small">{evidenceInWords(hazard.answer.evidence)}.</span> <Line source={hazard.answer.source} />
                             </p>}

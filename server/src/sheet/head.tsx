@@ -25,9 +25,9 @@ export function Head({ results, meta }: { readonly results: Results; readonly me
             </p>
             <div class={`verdict ${verdict}`}>
                 <p><strong><span aria-hidden="true">{marks[verdict]} </span>{verdictWords[verdict]}</strong></p>
-                <p>{sentence(prose(verdictReason))}</p>
+                <p>{sentence(verdictReason)}</p>
                 {!understood && <p><strong>The text has errors.</strong> What follows is only what could be computed of the rest.</p>}
-                {stop && <p><strong>Stopped by:</strong> {sentence(prose(stop.message))} <Line source={stop.source} /></p>}
+                {stop && <p><strong>Stopped by:</strong> {sentence(stop.message)} <Line source={stop.source} /></p>}
             </div>
             <dl class="facts">
                 {job && <Fact name="Basis">{job.basis}, service class {job.serviceClass}{job.serviceClassStated ? '' : ' (assumed)'}, combinations by EN 1990 ({job.combinations})</Fact>}
@@ -44,9 +44,9 @@ function Fact({ name, children }: { readonly name: string; readonly children: pr
     return <div><dt>{name}</dt><dd>{children}</dd></div>;
 }
 
-/** A capital first and a stop last. */
+/** What the program says, for the reader: a capital first and a stop last. */
 export function sentence(text: string): string {
-    const trimmed = text.trim();
+    const trimmed = prose(text.trim());
     const ended = /[.!?…]$/u.test(trimmed) || trimmed === '' ? trimmed : `${trimmed}.`;
     return ended.replace(/^\p{Ll}(?=[\p{Ll}\s])/u, letter => letter.toUpperCase());
 }

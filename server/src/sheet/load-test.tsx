@@ -4,6 +4,7 @@ import { sentence } from './head.js';
 import { LoadTestPlot } from './load-test-plot.js';
 import { amount, deflection } from './numbers.js';
 import { Line, Table, useLineOf } from './parts.js';
+import { prose } from './prose.js';
 
 export function LoadTests({ tests }: { readonly tests: readonly LoadTestResult[] }) {
     return <>{tests.map(test => <LoadTest test={test} />)}</>;
@@ -16,7 +17,7 @@ function LoadTest({ test }: { readonly test: LoadTestResult }) {
         <section class="load-test" data-line={lineOf(source)} aria-label={`Proof load ${name}`}>
             <h3>Proof load <span class="name">{name}</span>{title && <span class="title">: {title}</span>} <Line source={source} /></h3>
             <p class={outcome === 'in doubt' || outcome === 'not computed' ? 'outcome-said doubted' : 'outcome-said'}><strong>{sentence(verdict)}</strong></p>
-            {unseen && <p>{unseen}</p>}
+            {unseen && <p>{prose(unseen)}</p>}
             <LoadTestPlot test={test} />
             <Readings test={test} />
             <Figures test={test} />
@@ -56,7 +57,7 @@ function Figures({ test }: { readonly test: LoadTestResult }) {
         ['In design', shares(momentShareDesign, shearShareDesign)]
     ];
     const shown = facts.filter(([, words]) => words !== undefined);
-    return shown.length === 0 ? null : <dl class="facts">{shown.map(([name, words]) => <div><dt>{name}</dt><dd>{words}</dd></div>)}</dl>;
+    return shown.length === 0 ? null : <dl class="facts">{shown.map(([name, words]) => <div><dt>{name}</dt><dd>{prose(words!)}</dd></div>)}</dl>;
 }
 
 function shares(moment: number | undefined, shear: number | undefined): string | undefined {

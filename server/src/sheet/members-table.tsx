@@ -13,7 +13,7 @@ export function MembersTable({ results }: { readonly results: Results }) {
     const hangers = hangerSummaries(results);
     return (
         <Block id="members" title="Members">
-            {results.bands && <p>{results.bands.sentence}.</p>}
+            {results.bands && <p>{prose(results.bands.sentence)}.</p>}
             {members.length === 0
                 ? <p>There is no member in this file.</p>
                 : <Table name="members" caption="Members with their worst checks" head={['Member', 'Worst check', 'Final deflection']}>
@@ -78,7 +78,7 @@ function Worst({ of: { checks: [worst], state, stages } }: { readonly of: Member
             <Bar utilisation={worst.utilisation} />
             <span class="small">
                 {stages.length > 1 && worst.stage !== null && <>stage {worst.stage}, </>}
-                by <Combination label={worst.combination} />{worst.duration && `, ${worst.duration}`}, <span class="number">at {station(worst.at.value * 1000)}</span>{worst.corner && <>, {worst.corner.sentence}</>}
+                by <Combination label={worst.combination} />{worst.duration && `, ${worst.duration}`}, <span class="number">at {station(worst.at.value * 1000)}</span>{worst.corner && <>, {prose(worst.corner.sentence)}</>}
             </span>
         </>
     );

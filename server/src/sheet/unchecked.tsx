@@ -1,7 +1,6 @@
 import type { Unchecked as Item } from '../results.js';
 import { sentence } from './head.js';
 import { Block, Line, useLineOf } from './parts.js';
-import { prose } from './prose.js';
 
 /** What was not checked, what stands in the way of a verdict first. */
 export function Unchecked({ items }: { readonly items: readonly Item[] }) {
@@ -28,5 +27,5 @@ export function Unchecked({ items }: { readonly items: readonly Item[] }) {
 
 function Entry({ item: { text, source } }: { readonly item: Item }) {
     const lineOf = useLineOf();
-    return <li data-line={lineOf(source)}>{sentence(prose(text))} {source && <Line source={source} />}</li>;
+    return <li data-line={lineOf(source)}>{sentence(text)} {source && <Line source={source} />}</li>;
 }

@@ -5,20 +5,21 @@ import { amount, deflection, percentUp, spanRatio } from '../../sheet/numbers.js
 import { hazardCount, optionName, sensitivityInWords } from '../../summary.js';
 import type { Page } from './page.js';
 import { plain, table, type Cell } from './table.js';
+import { prose } from '../../sheet/prose.js';
 
 /** Asked for first, then guesses by how near they sit to their limit, then what a lower grade changes. */
 export function certaintyLines({ certainty }: Results): string {
     return certainty === undefined ? '' : [
-        ...allBreakEvens(certainty).map(({ path, sentence }) => `${path}: ${sentence}`),
+        ...allBreakEvens(certainty).map(({ path, sentence }) => `${path}: ${prose(sentence)}`),
         ...certainty.sensitivities.flatMap(sensitivityInWords)
     ].map(line => `  ${plain(line)}`).join('\n');
 }
 
 export function loadTestLines({ loadTests = [] }: Results, page: Page): string {
     return loadTests.map(test => [
-        `  ${plain(`${test.name}${test.title ? ` (${test.title})` : ''}: ${test.verdict}`)}`,
+        `  ${plain(`${test.name}${test.title ? ` (${test.title})` : ''}: ${prose(test.verdict)}`)}`,
         pointsTable(test, page),
-        ...test.unseen ? [`  ${plain(test.unseen)}`] : [],
+        ...test.unseen ? [`  ${plain(prose(test.unseen))}`] : [],
         ...listed('It proves', test.proves),
         ...listed('It does not prove', test.doesNotProve)
     ].filter(part => part !== '').join('\n')).join('\n\n');
@@ -33,7 +34,7 @@ function pointsTable({ points }: LoadTestResult, { width }: Page): string {
 }
 
 function listed(title: string, items: readonly string[]): readonly string[] {
-    return items.length === 0 ? [] : [`  ${title}`, ...items.map(item => `  - ${plain(item)}`)];
+    return items.length === 0 ? [] : [`  ${title}`, ...items.map(item => `  - ${plain(prose(item))}`)];
 }
 
 export function optionsTable({ options = [] }: Results, page: Page): string {
