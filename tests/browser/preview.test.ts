@@ -96,7 +96,9 @@ describe.runIf(executable !== undefined)('the page of the preview', () => {
             return { stayed: elements.filter(element => 'stayed' in element).length, all: elements.length, focus: document.activeElement?.className };
         });
         expect(stayed / all).toBeGreaterThan(0.98);
-        expect([await place(), focus, await check.getAttribute('open')]).toEqual([before, 'worked', '']);
+        // Other digits are not as wide to a fraction of a pixel.
+        expect(Math.abs(await place() - before)).toBeLessThanOrEqual(1);
+        expect([focus, await check.getAttribute('open')]).toEqual(['worked', '']);
         await close(shown);
     });
 

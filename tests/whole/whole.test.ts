@@ -137,3 +137,20 @@ describe('JSON', () => {
             .toMatchObject({ what: 'barriers and catch props stand', evidence: 'documented', note: 'method statement' });
     });
 });
+
+describe('a job with more guesses than can be looked at', () => {
+    const many = 24;
+    const joists = Array.from({ length: many }, (_, i) => `member J${i} { of pine section 75 x 175 mm length 3.00 m on west at 0.10 m bearing 100 mm on B at 2.90 m crossing at ${(0.2 + 0.15 * i).toFixed(2)} m bearing 75 mm restrained }`);
+    const { certainty, unchecked, verdict } = wholeOf(`breakeven J${many - 1}.west.bearing\n${joists.join('\n')}`);
+
+    it('has the limits of what is asked for and of what was guessed in words, and names the rest', () => {
+        expect(certainty!.asked).toHaveLength(1);
+        expect(certainty!.ledger.find(({ input }) => input.path === 'pine.grade')!.breakEvens).toHaveLength(1);
+        expect(certainty!.left.length).toBeGreaterThan(0);
+        expect(certainty!.left.some(path => certainty!.ledger.some(({ breakEvens }) => breakEvens.some(one => one.path === path)))).toBe(false);
+        const guessed = certainty!.ledger.filter(({ guess }) => guess).length;
+        expect(certainty!.left.length).toBeLessThan(2 * guessed);
+        expect(unchecked.find(({ text }) => text.includes('too many guesses'))).toMatchObject({ blocking: false, text: expect.stringContaining(certainty!.left[0]!) });
+        expect(verdict).not.toBe('incomplete');
+    }, 120_000);
+});

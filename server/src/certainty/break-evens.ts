@@ -9,14 +9,21 @@ export interface Progress {
     /** Inputs that are done with, of how many. */
     readonly done: number;
     readonly of: number;
-    /** What was found so far; inputs that cannot be varied have no entry. */
+    /** What was found so far; inputs that are left out or cannot be varied have no entry. */
     readonly found: readonly BreakEven[];
 }
 
+interface Asked {
+    readonly worst: WorstOf;
+    /** Asked before each input whether to leave it out. */
+    readonly leave?: (path: string) => boolean;
+}
+
 /** Yields before each evaluation and once at the end of each input. To cancel it, ask no further. */
-export function* breakEvens(model: Model, paths: readonly string[], { worst }: { readonly worst: WorstOf }): Generator<Progress, readonly BreakEven[]> {
+export function* breakEvens(model: Model, paths: readonly string[], { worst, leave }: Asked): Generator<Progress, readonly BreakEven[]> {
     let found: readonly BreakEven[] = [];
     for (const [done, path] of paths.entries()) {
+        if (leave?.(path)) continue;
         const steps = breakEvenSteps(model, path, worst);
         let step = steps.next();
         while (!step.done) {

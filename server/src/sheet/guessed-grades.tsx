@@ -10,7 +10,7 @@ export function GuessedGrades({ sensitivities }: { readonly sensitivities: reado
             <Table name="grades" caption="What lower grades do" head={['Grade', 'As given', 'One class lower', 'Deflection as soft as one in twenty (E₀,₀₅)']}>
                 {sensitivities.map(({ path, grade, given, givenDeflection, lowerClass, lowModulus }) => (
                     <tr>
-                        <th scope="row"><span class="name">{path}</span>{grade}</th>
+                        <th scope="row"><span class="name">{path}</span> {grade}</th>
                         <td>{worst(given)}{givenDeflection.check !== given.check && `; ${worst(givenDeflection)}`}</td>
                         <td>{lowerClass ? <><b>{lowerClass.with}</b>: <Found variant={lowerClass} /></> : `${grade} is the lowest of its list`}</td>
                         <td>{lowModulus && <Found variant={lowModulus} />}</td>

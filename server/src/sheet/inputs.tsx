@@ -26,7 +26,7 @@ export function Inputs({ inputs, certainty }: Props) {
 }
 
 /** Whatever has a limit, or is a guess and should have one, stands with it. */
-function WithLimits({ certainty: { ledger, asked } }: { readonly certainty: Certainty }) {
+function WithLimits({ certainty: { ledger, asked, left } }: { readonly certainty: Certainty }) {
     const lineOf = useLineOf();
     const first = ledger.filter(({ guess, breakEvens }) => guess || breakEvens.length > 0);
     const rest = ledger.filter(entry => !first.includes(entry)).map(({ input }) => input);
@@ -39,9 +39,9 @@ function WithLimits({ certainty: { ledger, asked } }: { readonly certainty: Cert
                     <Table name="ledger limits" caption="Inputs with the value at which a check fails" head={['Input', 'Known by', 'At what value a check fails']}>
                         {first.map(({ input, guess, breakEvens }) => (
                             <tr id={inputAnchor(input.path)} data-line={lineOf(input.source)} class={input.evidence.word}>
-                                <th scope="row"><span class="name">{input.path}</span><span class="number">{valueOf(input)}</span> <Line source={input.source} /></th>
+                                <th scope="row"><span class="name">{input.path}</span> <span class="number">{valueOf(input)}</span> <Line source={input.source} /></th>
                                 <td>{evidenceInWords(input.evidence)}</td>
-                                <td>{breakEvens.length === 0 && guess ? 'It has no value that can be varied.' : breakEvens.map(one => <p>{sentence(one.sentence)}</p>)}</td>
+                                <td>{breakEvens.length === 0 && guess ? without(input.path, left) : breakEvens.map(one => <p>{sentence(one.sentence)}</p>)}</td>
                             </tr>
                         ))}
                     </Table>
@@ -51,6 +51,12 @@ function WithLimits({ certainty: { ledger, asked } }: { readonly certainty: Cert
             {rest.length > 0 && <Known inputs={rest} caption="Other inputs and how they are known" />}
         </>
     );
+}
+
+function without(path: string, left: readonly string[]): string {
+    const [member] = path.split('.');
+    const isLeft = left.some(one => one === path || (path.endsWith('.section') && one.startsWith(`${member}.`) && /\.(depth|breadth)$/.test(one)));
+    return isLeft ? 'Not looked for, for there are too many guesses: a breakeven line asks for it.' : 'It has no value that can be varied.';
 }
 
 function Known({ inputs, caption }: { readonly inputs: Results['ledger']; readonly caption: string }) {

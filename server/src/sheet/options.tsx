@@ -8,7 +8,7 @@ import { sentence } from './head.js';
 export function Options({ options }: { readonly options: readonly OptionResult[] }) {
     return options.length === 0 ? null : (
         <Block id="options" title="Options">
-            <p class="small">Each is the whole calculation with other members. Pieces, masses and parts are of what is brought in; bolts, rods and small plates have no part in the mass.</p>
+            <p class="small">Each is the whole calculation with other members. Pieces, masses and parts are of what is brought in, which is all of it where no stage says what is new; bolts, rods and small plates have no part in the mass. Hazards are those that are not answered.</p>
             <Table name="options" caption="Options compared" head={['Option', 'Verdict', 'Worst check', 'Final deflection', 'Mass', 'Heaviest piece', 'Longest piece', 'Parts', 'Hazards']}>
                 {options.map(option => <OptionRow option={option} />)}
             </Table>
