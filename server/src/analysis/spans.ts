@@ -69,7 +69,7 @@ export interface Stretch {
 
 /**
  * The whole of a member, from support to support; a post is one, for what it carries runs down it. An end of up to a
- * thirty-second of the longest span goes with the span beside it: a load on it moves a support's force by less than 1/1000.
+ * thirty-second of the span beside it goes with that span: a load on it moves a support's force by less than 1/1000.
  */
 export function stretchesOf(member: Member): Stretch[] {
     const length = member.length.value;
@@ -85,11 +85,14 @@ export function stretchesOf(member: Member): Stretch[] {
         ...(pastFirst ? [{ from: 0, to: first, support: first, name: 'left overhang' }] : []),
         ...(pastLast ? [{ from: last, to: length, support: last, name: 'right overhang' }] : [])
     ];
-    const longest = Math.max(0, ...spans.map((span) => span.to - span.from));
-    const isShort = ({ from, to, support }: typeof ends[number]): boolean => spans.length > 0 && to - from <= Math.min(shortEnd(member, support), longest / 32);
+    const beside = ({ from }: typeof ends[number]): Stretch | undefined => (from === 0 ? spans[0] : spans.at(-1));
+    const isShort = (end: typeof ends[number]): boolean => {
+        const span = beside(end);
+        return span !== undefined && end.to - end.from <= Math.min(shortEnd(member, end.support), (span.to - span.from) / 32);
+    };
     const overhangs = ends.filter((end) => !isShort(end)).map(({ from, to, name }): Stretch => ({ from, to, name, ends: [] }));
     return [...overhangs, ...spans.map((span) => ({
         ...span,
-        ends: ends.filter((end) => isShort(end) && (end.support === (end.from === 0 ? span.from : span.to))).map(({ from, to, support }) => ({ from, to, support }))
+        ends: ends.filter((end) => isShort(end) && beside(end) === span).map(({ from, to, support }) => ({ from, to, support }))
     }))].sort((a, b) => a.from - b.from);
 }
