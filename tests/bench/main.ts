@@ -2,9 +2,13 @@
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
+import { evaluateText } from '../../language/src/index.js';
+import { breakEvens, guessedPaths, worstFunction } from '../../server/src/certainty/index.js';
+import { findAll } from '../../server/src/compute.js';
+import { finished } from '../../server/src/finished.js';
 import { Client } from '../lsp/client.js';
 import { position } from '../lsp/jobs.js';
 import { largeFloors } from './large.js';
@@ -27,6 +31,12 @@ class Typist {
         this.version += 1;
         const range = { start: this.at, end: { ...this.at, character: this.at.character + 1 } };
         return this.client.change(uri, this.version, { range, text: String(this.version % 10) });
+    }
+
+    /** A text that was not there before, so that nothing is known of it. */
+    fresh(): Promise<void> {
+        this.version += 1;
+        return this.client.change(uri, this.version, { text: text.replace('0.75 kN/m2', `0.${7000 + this.version} kN/m2`) });
     }
 }
 
@@ -58,6 +68,43 @@ async function keystrokes(): Promise<void> {
         return keyToHints();
     }), 'ms');
     await client.stop();
+}
+
+/** The pause is long enough for break-evens to have begun, and too short for them to end. */
+async function whileBreakEvensRun(): Promise<void> {
+    const client = await Client.start({}, serverBundle);
+    await client.open(uri, text);
+    await client.hints(uri);
+    const typist = new Typist(client);
+    const keyToHints = () => timed(async () => {
+        await typist.key();
+        await client.hints(uri);
+    });
+    await repeat(20, keyToHints);
+    report('keystroke to hints while break-evens run', await repeat(40, async () => {
+        await wait(260);
+        return keyToHints();
+    }), 'ms', 20);
+    report('the last key to break-evens, proof loads and options', await repeat(3, async () => {
+        const before = client.notices.length;
+        return timed(async () => {
+            await typist.fresh();
+            await client.when(() => client.notices.slice(before).find(({ whole }) => whole));
+        });
+    }), 'ms');
+    await client.stop();
+}
+
+/** As they are found in the program, without a server. */
+function twentyBreakEvens(): void {
+    const { model } = evaluateText(text, file, path => readFileSync(join(dirname(file), basename(dirname(path)), basename(path)), 'utf8'));
+    const paths = guessedPaths(model).slice(0, 20);
+    const runs = [0, 1, 2].map(() => {
+        const start = performance.now();
+        finished(breakEvens(model, paths, { worst: worstFunction(model, changed => findAll({ model: changed, findings: [], broken: [] })) }));
+        return performance.now() - start;
+    });
+    report(`${paths.length} break-evens on the sail loft`, runs, 'ms', 1000);
 }
 
 async function coldStart(): Promise<void> {
@@ -94,6 +141,8 @@ try {
     spawnSync(process.execPath, ['.build/bundle.mjs', '--minify', '--out', built], { cwd: root, stdio: 'inherit' });
     sizes();
     await keystrokes();
+    await whileBreakEvensRun();
+    twentyBreakEvens();
     await coldStart();
     await command();
     largeFloors();

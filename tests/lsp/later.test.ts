@@ -1,9 +1,9 @@
 /** What is worked out between keystrokes, over the real connection. */
-import { InlayHintRefreshRequest, WorkDoneProgress, WorkDoneProgressCreateRequest, type ProgressToken } from 'vscode-languageserver/node';
+import { HoverRequest, InlayHintRefreshRequest, WorkDoneProgress, WorkDoneProgressCreateRequest, type MarkupContent, type ProgressToken } from 'vscode-languageserver/node';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { previewRequest, sheetRequest, type Preview, type Sheet } from '../../server/src/protocol.js';
 import { Client } from './client.js';
-import { replacement, shed } from './jobs.js';
+import { position, replacement, shed } from './jobs.js';
 
 let client: Client;
 let refreshes = 0;
@@ -103,4 +103,34 @@ test('progress is told of what takes long, and can be cancelled', async () => {
     await until(() => ended.length > 0);
     expect(ended).toEqual(begun);
     expect(client.notices.filter(notice => notice.uri === uri && notice.whole)).toEqual([]);
+});
+
+test('hovers: an input with its limit, a guessed grade with what a lower one does, a proof load, an option', async () => {
+    const text = `${loft.replace('Boat', 'Rope')}
+loadtest yard "on blocks" {
+  B2 on blocks at 0.20 m, 2.80 m
+  weight 100 kg at 1.50 m
+  read 100 kg 2.0 mm
+}
+option stout "a thicker trimmer" {
+  replace B2 {
+    of pine
+    section 100 x 200 mm
+    length 3.00 m
+    on west at 0.10 m bearing 100 mm
+    on east at 2.90 m bearing 100 mm
+    restrained every 600 mm
+  }
+}
+`;
+    const uri = await opened(text);
+    await whole(uri, 1);
+    const hover = async (needle: string, offset: number) => ((await client.connection.sendRequest(HoverRequest.type, { textDocument: { uri }, position: position(text, needle, offset) }))?.contents as MarkupContent).value;
+    expect(await hover('top 30 mm', 5)).toMatch(/^\*\*B1\.loss\.top\*\* 30 mm\n\nEvidence: probed, "awl"\n\npasses until the top loss is \d+ mm/);
+    const grade = await hover('grade C24', 7);
+    expect(grade).toMatch(/EN 338/);
+    expect(grade).toMatch(/Evidence: judged, "no stamp"\n\npasses down to C\d+/);
+    expect(grade).toMatch(/With C22: B1\.\w+ \d+ %/);
+    expect(await hover('loadtest yard', 10)).toMatch(/\| 100 kg \| [\d.]+ mm \| [\d.]+ mm to [\d.]+ mm \| 2\.0 mm \|[\s\S]*E from the readings: \d+ MPa/);
+    expect(await hover('option stout', 8)).toMatch(/^\*\*stout: a thicker trimmer\*\* \w+: [\s\S]*Worst check B\d\.\w+ \d+ %/);
 });

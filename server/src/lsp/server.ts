@@ -11,6 +11,7 @@ import type { Connection } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { createPadstoneServices } from '../../../language/src/index.js';
 import type { EditorOffer } from '../protocol.js';
+import { NextSizes } from './actions/next-sizes.js';
 import { AnyResults } from './any-results.js';
 import { BuildScheduler } from './build-scheduler.js';
 import { SheetLenses } from './code-lenses.js';
@@ -68,7 +69,7 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
     const included: IncludedFiles = new IncludedFiles(() => shared, files);
     const names = new WorkspaceNames(included, folders);
     const { shared, padstone } = createPadstoneServices(
-        { connection, fileSystemProvider: () => disk }, languageModule(open => new ResultsValidator(computed, open, included, wholes, later), computed, names, commands, display), sharedModule(scheduler, included, folders));
+        { connection, fileSystemProvider: () => disk }, languageModule(open => new ResultsValidator(computed, open, included, wholes, later), computed, names, commands, display, new NextSizes(() => shared, included)), sharedModule(scheduler, included, folders));
     connection.onInitialize(params => {
         const offer = params.initializationOptions as EditorOffer | undefined;
         files.offer(offer);
@@ -95,7 +96,7 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
 
 /** What the server knows about one document. */
 function languageModule(
-    validator: (open: TextDocuments<TextDocument>) => ResultsValidator, computed: ComputedDocuments, names: WorkspaceNames, commands: EditorCommands, display: DisplaySetting
+    validator: (open: TextDocuments<TextDocument>) => ResultsValidator, computed: ComputedDocuments, names: WorkspaceNames, commands: EditorCommands, display: DisplaySetting, sizes: NextSizes
 ): Module<LangiumServices, PartialLangiumServices> {
     return {
         validation: {
@@ -104,7 +105,7 @@ function languageModule(
         lsp: {
             InlayHintProvider: () => new ResultHints(computed, commands, display),
             HoverProvider: () => new ResultHovers(computed, names, display),
-            CodeActionProvider: () => new QuickFixes(computed),
+            CodeActionProvider: () => new QuickFixes(computed, sizes),
             Formatter: () => new TextFormatter(),
             CompletionProvider: services => new LateCompletion(services, names, computed),
             DefinitionProvider: () => new Definitions(names),

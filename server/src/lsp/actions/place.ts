@@ -15,6 +15,8 @@ export interface FindingPlace {
 export interface Mending {
     readonly title: string;
     readonly at: number;
+    /** Of what it replaces; it replaces nothing unless said. */
+    readonly until?: number;
     readonly text: string;
 }
 

@@ -2,6 +2,7 @@
 import { UriUtils, URI } from 'langium';
 import type { LangiumSharedServices } from 'langium/lsp';
 import { CompletionItemKind, type CompletionItem } from 'vscode-languageserver';
+import { sawnSizes } from '../../catalog/tables/sawn-sizes.js';
 import { compute } from '../../compute.js';
 import { memberSummaries } from '../../summary.js';
 import type { IncludedFiles } from '../included-files.js';
@@ -9,11 +10,7 @@ import { hintLabel } from '../inlay-hints.js';
 import { checksTable } from '../markdown.js';
 import { rolled, rolledNames } from '../meaning/classes.js';
 
-/** Sizes that sawmills cut, mm: common practice, no source. */
-const breadths = [38, 47, 50, 63, 75, 100, 120, 140, 160, 200];
-const depths = [100, 120, 140, 150, 160, 175, 180, 200, 220, 225, 240, 250, 280, 300];
-
-export const timberSizes: readonly string[] = breadths.flatMap(breadth => depths.filter(depth => depth >= breadth && depth <= 6 * breadth).map(depth => `${breadth} x ${depth} mm`));
+export const timberSizes: readonly string[] = sawnSizes.map(({ breadth, depth }) => `${breadth} x ${depth} mm`);
 
 /** What has to be known to try a size. */
 export interface SectionData {

@@ -4,6 +4,7 @@ import type { Hover, HoverParams } from 'vscode-languageserver';
 import type { ComputedDocuments } from '../computed-documents.js';
 import type { DisplaySetting } from '../display-setting.js';
 import type { WorkspaceNames } from '../names/workspace-names.js';
+import { hoverAsked } from './asked.js';
 import { hoverCheck } from './check.js';
 import { hoverInput } from './input.js';
 import { hoverMember } from './member.js';
@@ -13,7 +14,7 @@ import { hoverDeclared } from './declared.js';
 import { hoverClass, hoverKeyword } from './word.js';
 
 /** The first that knows the place tells of it. */
-const kinds: readonly HoverOf[] = [hoverCheck, hoverMember, hoverClass, hoverUnit, hoverInput, hoverQuantity];
+const kinds: readonly HoverOf[] = [hoverCheck, hoverMember, hoverAsked, hoverClass, hoverUnit, hoverInput, hoverQuantity];
 
 export class ResultHovers implements HoverProvider {
     constructor(private readonly computed: ComputedDocuments, private readonly names: WorkspaceNames, private readonly display: DisplaySetting) { }
