@@ -70,7 +70,7 @@ test('a hazard: the line that answers it, or the line of the survey', async () =
     expect(errors(answered)).toEqual(errors(loss));
     expect(results(answered).hazards.find(({ code }) => code === 'loss-not-probed')!.answer!.what).toBe('…');
 
-    const surveyed = (await actionsAt(shed, 'job "Boat')).after(/^Write in the survey: asbestos checked/);
+    const surveyed = (await actionsAt(shed, '"Boat')).after(/^Write in the survey: asbestos checked/);
     expect(surveyed).toMatch(/\nsurvey \{\n {2}asbestos checked "…"\n\}\n$/);
     const more = (await actionsAt(`survey { services checked }\n${shed}`, 'survey {')).after(/^Write in the survey: asbestos checked/);
     expect(more).toContain('survey {\n  asbestos checked "…" services checked }');
