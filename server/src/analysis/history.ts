@@ -97,7 +97,7 @@ function stands({ piece }: Part, { pieces }: Standing): boolean {
 }
 
 /** One step of one part: `course` is moved on. */
-function advance({ mesh, elements }: Kit, course: Course, { step, system, held, present }: Built, part: Part): void {
+function advance({ mesh, elements, stiffest }: Kit, course: Course, { step, system, held, present }: Built, part: Part): void {
     const { moved, links } = course;
     for (let id = 0; id < present.elements.length; id++) if (!present.elements[id]) moved.fill(0, 6 * id, 6 * id + 6);
     for (let index = 0; index < links.length; index++) if (!present.links[index]) links[index] = 0;
@@ -109,13 +109,12 @@ function advance({ mesh, elements }: Kit, course: Course, { step, system, held, 
     if (shift) for (const [prop, lift] of step.lifted) shift[mesh.props[prop]!] = lift;
     if (!shift && !anyFree(pull, held)) return;
     const u = system.solve(pull, shift);
-    const least = farAway * greatest(u);
-    for (let e = 0; e < mesh.elements.length; e++) {
-        const { id, dofs } = mesh.elements[e]!;
-        if (!present.elements[id]) continue;
-        let felt = false;
-        for (let i = 0; i < 6; i++) felt ||= Math.abs(u[dofs[i]!]!) > least;
-        if (felt) for (let i = 0; i < 6; i++) moved[6 * id + i]! += u[dofs[i]!]!;
+    let least = 0;
+    for (let id = 0; id < elements.length; id++) if (present.elements[id]) least = Math.max(least, farAway * stiffest[id]! * farthest(elements[id]!.dofs, u));
+    for (let id = 0; id < elements.length; id++) {
+        const { dofs } = elements[id]!;
+        if (!present.elements[id] || stiffest[id]! * farthest(dofs, u) < least) continue;
+        for (let i = 0; i < 6; i++) moved[6 * id + i]! += u[dofs[i]!]!;
     }
     for (let index = 0; index < links.length; index++) {
         const link = mesh.links[index]!;
@@ -124,12 +123,12 @@ function advance({ mesh, elements }: Kit, course: Course, { step, system, held, 
     }
 }
 
-/** Of the greatest displacement: what moves less, many members away, is rounding. */
-const farAway = 1e-15;
+/** Of the greatest stiffness times displacement: where it is less, many members away, an element feels nothing. */
+const farAway = 1e-14;
 
-function greatest(values: Float64Array): number {
+function farthest(dofs: readonly number[], u: Float64Array): number {
     let most = 0;
-    for (let i = 0; i < values.length; i++) most = Math.max(most, Math.abs(values[i]!));
+    for (let i = 0; i < dofs.length; i++) most = Math.max(most, Math.abs(u[dofs[i]!]!));
     return most;
 }
 

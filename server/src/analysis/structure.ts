@@ -19,6 +19,8 @@ export interface Kit {
     /** By element and by link. */
     readonly elements: readonly Block[];
     readonly links: readonly Block[];
+    /** By element: the greatest entry of its matrix. */
+    readonly stiffest: Float64Array;
     readonly holdings: readonly Holding[];
 }
 
@@ -33,9 +35,10 @@ export interface Structure {
 export function kitOf(mesh: Mesh, like?: Kit): Kit {
     const links = mesh.pieces.map((): Link[] => []);
     for (const link of mesh.links) if (link.piece !== undefined) links[link.piece]!.push(link);
+    const elements = mesh.elements.map((element): Block => ({ dofs: element.dofs, matrix: stiffnessMatrix(element) }));
     return {
-        mesh,
-        elements: mesh.elements.map((element): Block => ({ dofs: element.dofs, matrix: stiffnessMatrix(element) })),
+        mesh, elements,
+        stiffest: Float64Array.from(elements, ({ matrix }) => matrix.reduce((most, entry) => Math.max(most, Math.abs(entry)), 0)),
         links: mesh.links.map(linkBlock),
         holdings: like?.holdings ?? mesh.pieces.map((piece, p) => holdingOf(piece, links[p]!))
     };
