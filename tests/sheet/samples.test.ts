@@ -66,6 +66,8 @@ describe.each(files)('%s', name => {
         const links = formulas.flatMap(formula => elementsIn(formula)).filter(({ tagName }) => tagName === 'a');
         const terms = worstOfEach(results.checks).flatMap(({ steps }) => steps.flatMap(step => step.terms));
         expect(links.length).toBeGreaterThanOrEqual(terms.length);
+        const unsaid = parsed.elements.filter(({ tagName }) => tagName === 'dd').map(textOf).filter(text => /^[−\d.]+( [\w·/²³⁴°%]+)?$/.test(text));
+        expect(unsaid).toEqual([]);
         for (const link of links) {
             const id = attribute(link, 'href')!.slice(1);
             const target = textOf(byId(parsed, id));

@@ -6,6 +6,7 @@ import type { CheckResult, Results, Step, Term } from '../results.js';
 import { checkAnchor, inputAnchor, stepAnchor, termAnchor } from './ids.js';
 import { Formula, Tex } from './math/mathml.js';
 import { substitute } from './math/substitute.js';
+import { isElsewhere, originOfSymbol } from './math/origins.js';
 import { parseTex, printTex, type Row } from './math/tex.js';
 import { Modes, modesOf } from './modes.js';
 import { against, amount, inCalculation, inFormula, percentUp, ratioUp, station } from './numbers.js';
@@ -115,11 +116,19 @@ function Where({ check, terms, ledger }: WhereProps) {
             {terms.map(({ symbol, amount: given, meaning, source }, i) => (
                 <div id={termAnchor(check, i)}>
                     <dt><Tex tex={symbol} /></dt>
-                    <dd>{inCalculation(given)}{meaning && <>, {prose(meaning)}</>}{source && <> <Origin source={source} ledger={ledger} /></>}</dd>
+                    <dd>{inCalculation(given)}{meaning && <>, {prose(meaning)}</>}{source ? <> <Origin source={source} ledger={ledger} /></> : <Elsewhere of={check.subject} symbol={symbol} named={meaning !== undefined} />}</dd>
                 </div>
             ))}
         </dl>
     );
+}
+
+/** Of what is no input: which part of the sheet it is from; nothing where the meaning says so already. */
+function Elsewhere({ of, symbol, named }: { readonly of: string; readonly symbol: string; readonly named: boolean }) {
+    const { folded, subjects } = useContext(ViewContext);
+    const { words, place } = originOfSymbol(symbol);
+    const id = place === 'subject' ? subjects?.get(of) : folded ? undefined : 'loads';
+    return named && !isElsewhere(symbol) ? null : <>, {id === undefined ? words : <a href={`#${id}`}>{words}</a>}</>;
 }
 
 /** A link to the input in the ledger where it is one. */

@@ -11,6 +11,8 @@ export interface View {
     readonly file: string;
     readonly folded: boolean;
     readonly plainMath?: boolean;
+    /** The ids of members and hangers that are shown, by their names. */
+    readonly subjects?: ReadonlyMap<string, string>;
 }
 
 export const ViewContext = createContext<View>({ file: '', folded: false });

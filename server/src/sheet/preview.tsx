@@ -6,6 +6,7 @@ import { Patterns } from './drawing/drawing.js';
 import { plainDisplay, shownAs } from './display.js';
 import { TextErrors } from './findings.js';
 import { Hazards } from './hazards.js';
+import { subjectAnchors } from './ids.js';
 import { Head } from './head.js';
 import { Hangers } from './hangers.js';
 import { Ledger } from './ledger.js';
@@ -27,7 +28,7 @@ function Preview({ results }: { readonly results: Results }) {
     const drawn = new Set([...results.members, ...results.hangers].map(({ name }) => name));
     const others = results.checks.filter(check => !drawn.has(check.subject));
     return (
-        <ViewContext.Provider value={{ file: results.file, folded: true }}>
+        <ViewContext.Provider value={{ file: results.file, folded: true, subjects: subjectAnchors(results) }}>
             <div class="padstone">
                 <Patterns />
                 <Head results={results} />

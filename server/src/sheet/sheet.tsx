@@ -6,6 +6,7 @@ import { Patterns } from './drawing/drawing.js';
 import { plainDisplay, shownAs, type Display } from './display.js';
 import { TextErrors } from './findings.js';
 import { Hazards } from './hazards.js';
+import { subjectAnchors } from './ids.js';
 import { Head, type Meta } from './head.js';
 import { Ledger } from './ledger.js';
 import { Loads } from './loads.js';
@@ -27,7 +28,7 @@ export function renderSheet(results: Results, meta: Meta, display = plainDisplay
 /** What stands on the sheet, as HTML with formulas as text: what its other forms are made from. */
 export function renderContent(results: Results, meta: Meta, display: Display): string {
     return shownAs(display, () => renderToString(
-        <ViewContext.Provider value={{ file: results.file, folded: false, plainMath: true }}>
+        <ViewContext.Provider value={{ file: results.file, folded: false, plainMath: true, subjects: subjectAnchors(results) }}>
             <main class="padstone sheet"><Sheet results={results} meta={meta} /></main>
         </ViewContext.Provider>
     ));
@@ -45,7 +46,7 @@ function Page({ results, meta }: { readonly results: Results; readonly meta: Met
                 <style dangerouslySetInnerHTML={{ __html: sheetStyle + pageStyle(results, meta) }} />
             </head>
             <body>
-                <ViewContext.Provider value={{ file: results.file, folded: false }}>
+                <ViewContext.Provider value={{ file: results.file, folded: false, subjects: subjectAnchors(results) }}>
                     <main class="padstone sheet"><Sheet results={results} meta={meta} /></main>
                 </ViewContext.Provider>
             </body>
