@@ -13,6 +13,7 @@ import { Client } from '../lsp/client.js';
 import { position } from '../lsp/jobs.js';
 import { largeFloors } from './large.js';
 import { median, repeat, report, timed, wait } from './measure.js';
+import { sheets } from './sheets.js';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const file = `${root}samples/sail-loft/sail-loft.padstone`;
@@ -146,6 +147,7 @@ try {
     await coldStart();
     await command();
     largeFloors();
+    sheets();
 } finally {
     rmSync(built, { recursive: true });
 }

@@ -68,9 +68,11 @@ function StepLine({ step, id, hrefOf }: StepProps) {
     const formula = parseTex(step.formula);
     const numbers = substitute(formula, step.terms, hrefOf);
     const result: Row = [isUtilisation(step) ? { kind: 'number', text: ratioUp(step.result.value) } : { kind: 'value', amount: step.result }];
-    const rows = [formula, numbers, result].filter((row, i, all) => row.length > 0 && printed(row) !== printed(all[i - 1] ?? []));
+    const all = [formula, numbers, result];
+    const prints = all.map(printed);
+    const rows = all.filter((row, i) => row.length > 0 && prints[i] !== (prints[i - 1] ?? ''));
     return (
-        <div class={[formula, numbers].some(isLong) ? 'step long' : 'step'} id={id}>
+        <div class={prints.slice(0, 2).some(isLong) ? 'step long' : 'step'} id={id}>
             <div class="formula">
                 <Formula row={[...parseTex(step.symbol), { kind: 'operator', tex: '=' }, ...rows[0] ?? []]} />
                 {rows.slice(1).map(row => <Formula row={row} equals />)}
@@ -82,7 +84,7 @@ function StepLine({ step, id, hrefOf }: StepProps) {
 }
 
 /** Wider than the column of formulas: its reference then stands below it. */
-const isLong = (row: Row): boolean => printed(row).replace(/\\[a-zA-Z]+/g, 'x').length > 60;
+const isLong = (tex: string): boolean => tex.replace(/\\[a-zA-Z]+/g, 'x').length > 60;
 
 const printed = (row: Row): string => printTex(row, given => inFormula(given));
 

@@ -1,6 +1,6 @@
 /** A diagram along a member: envelopes with their peaks marked, drawn over the same length as the elevation. */
 import { scaleLinear } from 'd3-scale';
-import { area, curveLinear, curveMonotoneX, line } from 'd3-shape';
+import { area, line } from 'd3-shape';
 import type { DiagramPoint } from '../analysis/actions.js';
 import type { MemberResult } from '../results.js';
 import { station } from './numbers.js';
@@ -9,6 +9,7 @@ import type { Extent } from './drawing/extent.js';
 import { r, sideMargin, viewWidth } from './drawing/frame.js';
 import { placeFlags, rowHeight, textWidth } from './drawing/labels.js';
 import { peaksOf, type Curve, type Peak } from './drawing/peaks.js';
+import { thinned } from './drawing/thin.js';
 import { useLineOf } from './parts.js';
 
 /** Of one by itself, and of one among several side by side. */
@@ -100,14 +101,17 @@ interface CurveProps {
     readonly y: (value: number) => number;
 }
 
+/** Units of the view that nobody sees. */
+const tolerance = 0.15;
+
+/** The stations are so close that a straight line between them is the curve. */
 function CurvePath({ curve, x, y }: CurveProps) {
-    const along = ({ x: at }: DiagramPoint): number => x(at);
-    const shape = curve.smooth ? curveMonotoneX : curveLinear;
-    const bound = (side: 'min' | 'max') => line<DiagramPoint>().curve(shape).x(along).y(point => y(point[side])).digits(1)([...curve.points]) ?? '';
-    const between = area<DiagramPoint>().curve(shape).x(along).y0(({ min }) => y(min)).y1(({ max }) => y(max)).digits(1)([...curve.points]) ?? '';
+    const points = thinned(curve.points.map(point => ({ x: x(point.x), min: y(point.min), max: y(point.max) })), tolerance);
+    const bound = (side: 'min' | 'max') => line<DiagramPoint>(point => point.x, point => point[side]).digits(1)(points) ?? '';
+    const between = area<DiagramPoint>(point => point.x, ({ min }) => min, ({ max }) => max).digits(1)(points) ?? '';
     return (
         <g class={`curve ${curve.style}`}>
-            <path class="envelope" d={between} />
+            {curve.style === 'solid' && <path class="envelope" d={between} />}
             <path class="bound" d={bound('max')} />
             <path class="bound" d={bound('min')} />
         </g>

@@ -34,8 +34,8 @@ const kinds: readonly Kind[] = [
     {
         key: 'w', title: 'Deflection w', caption: 'final (solid) and instantaneous (dashed)', positiveDown: true,
         curvesOf: ({ diagrams: { instant, final } }) => [
-            { label: 'final', style: 'solid', smooth: true, points: final, print: deflection, slight: turning },
-            { label: 'instant', style: 'dashed', smooth: true, points: instant, print: deflection, slight: turning }
+            { label: 'final', style: 'solid', points: final, print: deflection, slight: turning },
+            { label: 'instant', style: 'dashed', points: instant, print: deflection, slight: turning }
         ]
     }
 ];
@@ -77,11 +77,11 @@ function OfStages({ kind, shown, id }: OfStagesProps) {
 }
 
 export function momentCurve(points: readonly DiagramPoint[]): Curve {
-    return { label: '', style: 'solid', smooth: true, points: scaled(points, 1e-6), print: moment, slight: 0.02 };
+    return { label: '', style: 'solid', points: scaled(points, 1e-6), print: moment, slight: 0.02 };
 }
 
 export function forceCurve(points: readonly DiagramPoint[]): Curve {
-    return { label: '', style: 'solid', smooth: false, points: scaled(points, 1e-3), print: force, slight: 0.02 };
+    return { label: '', style: 'solid', points: scaled(points, 1e-3), print: force, slight: 0.02 };
 }
 
 function scaled(points: readonly DiagramPoint[], factor: number): DiagramPoint[] {

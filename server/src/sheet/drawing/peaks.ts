@@ -4,8 +4,6 @@ export interface Curve {
     /** Put before each of its peaks where a diagram has more than one curve. */
     readonly label: string;
     readonly style: 'solid' | 'dashed';
-    /** Curved between its points, without a peak that is not one of them; else straight, with jumps. */
-    readonly smooth: boolean;
     readonly points: readonly DiagramPoint[];
     readonly print: (value: number) => string;
     /** A peak that is less than this share of the one on the other side is not marked. */

@@ -29,7 +29,24 @@ const spaces = new Set('\\, \\; \\: \\! \\quad \\qquad ~ \\displaystyle'.split('
 const wordCommands = new Set(['\\text', '\\mathrm', '\\textrm', '\\mathit']);
 const fractions = new Set(['\\frac', '\\dfrac', '\\tfrac']);
 
+/** The checks' formulas and symbols are few, and come again with every keystroke; emptied when full, since names are among them. */
+const memoLimit = 4000;
+const memo = new Map<string, Row>();
+
 export function parseTex(tex: string): Row {
+    const known = memo.get(tex);
+    if (known) {
+        return known;
+    }
+    if (memo.size >= memoLimit) {
+        memo.clear();
+    }
+    const row = parse(tex);
+    memo.set(tex, row);
+    return row;
+}
+
+function parse(tex: string): Row {
     const tokens = (tex.match(token) ?? []).filter(text => text.trim() !== '' || text === '\\ ');
     const words = wordArguments(tex);
     let next = 0;

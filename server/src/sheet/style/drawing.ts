@@ -45,7 +45,6 @@ export const drawingStyle = `
 .padstone .drawing .envelope { fill: var(--wash); stroke: none; }
 .padstone .drawing .bound { stroke-width: 1.5px; stroke-linejoin: round; }
 .padstone .drawing .dashed .bound { stroke-dasharray: 4 2.5; stroke-width: 1px; }
-.padstone .drawing .dashed .envelope { fill: none; }
 .padstone .drawing .hidden { stroke-dasharray: 4 2.5; }
 .padstone .drawing .butt { stroke-width: 1.6px; }
 .padstone .drawing .butt.hidden { stroke-width: 1.1px; }
