@@ -6,6 +6,7 @@ import { exitCode } from './exit-code.js';
 import { expandFiles } from './files.js';
 import { findingLine } from './format/text-lists.js';
 import type { Page } from './format/page.js';
+import { tell } from './tell.js';
 
 export function addFormat(program: Command, page: Page): void {
     program.command('format')
@@ -14,7 +15,7 @@ export function addFormat(program: Command, page: Page): void {
         .option('--check', 'write nothing; exit with 1 where a file is not as it would be written')
         .action((patterns: string[], { check }: { check?: true }) => {
             const { files, unmatched } = expandFiles(patterns);
-            unmatched.forEach(pattern => process.stderr.write(`padstone: no file is called ${pattern}\n`));
+            unmatched.forEach(pattern => tell(`no file is called ${pattern}`));
             const codes = files.map(file => formatFile(file, check === true, page));
             process.exitCode = Math.max(...codes, unmatched.length > 0 ? exitCode.notUnderstood : exitCode.pass);
         });

@@ -4,11 +4,13 @@ import pc from 'picocolors';
 import { version } from '../../../package.json';
 import { describe } from './calculate-file.js';
 import { addBreakEven } from './break-even.js';
-import { addCheck } from './check.js';
+import { addCheck } from './check/index.js';
+import { serve, workerArgument } from './check/workers.js';
 import { addDiff } from './diff.js';
 import { exitCode, exitCodeHelp } from './exit-code.js';
 import { addFormat } from './format-files.js';
-import type { Page } from './format/page.js';
+import { pageOf } from './format/page.js';
+import { plainDisplay } from '../sheet/index.js';
 import { addSchema } from './schema.js';
 import { addSheet } from './sheet.js';
 
@@ -17,11 +19,12 @@ const plainWidth = 120;
 /** Narrower, and the numbers themselves would not fit. */
 const leastWidth = 80;
 
-const page: Page = {
+const page = pageOf({
     width: process.stdout.isTTY ? Math.max(process.stdout.columns, leastWidth) : plainWidth,
     // picocolors alone would colour a pipe that runs under CI.
-    colors: pc.createColors(pc.isColorSupported && Boolean(process.stdout.isTTY || process.env.FORCE_COLOR))
-};
+    coloured: pc.isColorSupported && Boolean(process.stdout.isTTY || process.env.FORCE_COLOR),
+    display: plainDisplay
+});
 
 function createProgram(): Command {
     const program = new Command('padstone')
@@ -58,4 +61,8 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
     }
 });
 
-void run();
+if (process.argv[2] === workerArgument && process.send) {
+    serve();
+} else {
+    void run();
+}

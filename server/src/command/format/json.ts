@@ -1,7 +1,8 @@
-import { toOutput } from '../../json/output.js';
-import type { Results } from '../../results.js';
+import { outputFormat, toOutput } from '../../json/output.js';
+import type { Format } from './format.js';
 
 /** The object that `schema.ts` describes. */
-export function json(files: readonly Results[]): string {
-    return `${JSON.stringify(toOutput(files), undefined, 2)}\n`;
-}
+export const json: Format = {
+    part: results => JSON.stringify(toOutput([results]).files[0], undefined, 2).replace(/\n/g, '\n    '),
+    whole: files => `{\n  "format": ${outputFormat},\n  "files": [${files.map(({ part }) => `\n    ${part}`).join(',')}\n  ]\n}\n`
+};

@@ -1,12 +1,16 @@
-import pc from 'picocolors';
 import stringWidth from 'string-width';
 import { describe, expect, test } from 'vitest';
 import { at, check, finding, job, member } from '../../../../tests/command/results-fixture.js';
 import { noResults } from '../../no-results.js';
-import { text } from './text.js';
+import type { Results } from '../../results.js';
+import { plainDisplay } from '../../sheet/index.js';
+import { pageOf, type Page } from './page.js';
+import { text as format } from './text.js';
 
-const plain = { width: 120, colors: pc.createColors(false) };
-const coloured = { width: 120, colors: pc.createColors(true) };
+const text = (files: readonly Results[], page: Page): string => format.whole(files.map(file => ({ ...file, part: format.part(file, page) })), page);
+
+const plain = pageOf({ width: 120, coloured: false, display: plainDisplay });
+const coloured = pageOf({ width: 120, coloured: true, display: plainDisplay });
 const requirement = { left: { kind: 'number' as const, value: 1, dimension: [0, 0, 0, 0, 0] as const, text: '1' }, comparison: '<=' as const, right: { kind: 'number' as const, value: 1, dimension: [0, 0, 0, 0, 0] as const, text: '1' }, source: at(40) };
 
 const failing = job({

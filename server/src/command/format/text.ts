@@ -1,19 +1,22 @@
 /** A job as a person reads it in a terminal: members, checks, hazards, what is open, and the verdict last. */
 import type { Results } from '../../results.js';
+import { shownAs } from '../../sheet/index.js';
 import { prose } from '../../sheet/prose.js';
 import { checksTable, hangersTable, membersTable, requirementsTable } from './text-tables.js';
 import { certaintyLines, loadTestLines, optionsTable } from './text-asked.js';
 import { bandLines, findingLines, hazardLines, stageLines, uncheckedLines } from './text-lists.js';
+import type { Format } from './format.js';
 import type { Page } from './page.js';
 import { plain } from './table.js';
 
-export function text(files: readonly Results[], page: Page): string {
-    const parts = files.map(results => fileText(results, page));
-    if (files.length > 1) {
-        parts.push([`${files.length} files`, ...files.map(results => `  ${verdictLine(results, page)}`)].join('\n'));
+export const text: Format = {
+    part: (results, page) => shownAs(page.settings.display, () => fileText(results, page)),
+    whole: (files, page) => {
+        const parts = files.map(({ part }) => part);
+        const summary = [`${files.length} files`, ...files.map(file => `  ${verdictLine(file, page)}`)].join('\n');
+        return `${[...parts, ...files.length > 1 ? [summary] : []].join('\n\n')}\n`;
     }
-    return `${parts.join('\n\n')}\n`;
-}
+};
 
 function fileText(results: Results, page: Page): string {
     const { bold } = page.colors;
@@ -50,7 +53,7 @@ function heading({ file, job }: Results): string {
     return plain(`${file}: ${job.title}${revision} (${job.basis})`);
 }
 
-export function verdictLine(results: Results, { colors }: Page): string {
+export function verdictLine(results: Pick<Results, 'file' | 'verdict' | 'verdictReason'>, { colors }: Page): string {
     const paint = { pass: colors.green, fail: colors.red, incomplete: colors.yellow }[results.verdict];
     return `${results.file}: ${paint(colors.bold(results.verdict.toUpperCase()))}, ${plain(prose(results.verdictReason))}`;
 }
