@@ -73,6 +73,22 @@ export function workingTree(repository: Repository): Tree {
     return { name: 'the working tree', files, read: path => path.startsWith('../') ? outside : readFromDisk(join(repository.root, path)) };
 }
 
+/** Where a file of exactly this text stands: in the newest revision that has it, else in the working tree. */
+export function whereBlobStands(repository: Repository, text: string): { readonly tree: Tree; readonly file: string } | undefined {
+    const { root } = repository;
+    const id = spawnSync('git', ['hash-object', '--stdin'], { cwd: root, input: text, encoding: 'utf8' }).stdout.trim();
+    const commits = git(['log', '--all', '--format=%H', `--find-object=${id}`], root).stdout.split('\n').filter(commit => commit !== '');
+    for (const commit of commits) {
+        const entry = must(git(['ls-tree', '-r', '-z', '--full-tree', commit], root)).split('\0').find(line => line.includes(` blob ${id}\t`));
+        if (entry !== undefined) {
+            return { tree: revision(repository, commit), file: entry.slice(entry.indexOf('\t') + 1) };
+        }
+    }
+    const tree = workingTree(repository);
+    const file = tree.files.find(path => tree.read(path) === text);
+    return file === undefined ? undefined : { tree, file };
+}
+
 const outside = { code: 'cannot-read', message: 'it lies outside the repository' } as const;
 
 /** A path of the command line as the repository calls it. */

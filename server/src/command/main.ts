@@ -1,4 +1,4 @@
-/** The command line: `padstone check`, `padstone sheet`, `padstone breakeven`, `padstone diff`, `padstone format`, `padstone schema`. */
+/** The command line: `padstone check`, `padstone sheet`, `padstone breakeven`, `padstone diff`, `padstone format`, `padstone verify`, `padstone textconv`, `padstone schema`. */
 import { Command, CommanderError } from 'commander';
 import pc from 'picocolors';
 import { version } from '../../../package.json';
@@ -13,6 +13,8 @@ import { pageOf } from './format/page.js';
 import { plainDisplay } from '../sheet/index.js';
 import { addSchema } from './schema.js';
 import { addSheet } from './sheet.js';
+import { addTextconv } from './textconv.js';
+import { addVerify } from './verify.js';
 
 /** Columns where the output is no terminal: the same for every reader. */
 const plainWidth = 120;
@@ -37,6 +39,8 @@ function createProgram(): Command {
     addBreakEven(program, page);
     addDiff(program, page);
     addFormat(program, page);
+    addVerify(program);
+    addTextconv(program);
     addSchema(program);
     return program;
 }
