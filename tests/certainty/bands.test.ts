@@ -1,8 +1,9 @@
 /** Bands of inputs through the whole calculation: against closed forms and dense grids of whole calculations. */
 import Ajv from 'ajv/dist/2020.js';
-import pc from 'picocolors';
 import { describe, expect, test } from 'vitest';
 import { withInput } from '../../server/src/certainty/index.js';
+import { plainDisplay } from '../../server/src/sheet/index.js';
+import { pageOf } from '../../server/src/command/format/page.js';
 import { text } from '../../server/src/command/format/text.js';
 import { toOutput } from '../../server/src/json/output.js';
 import { outputSchema } from '../../server/src/json/schema.js';
@@ -131,7 +132,7 @@ test('what is printed for people and machines tells the corner', () => {
     const corner = toOutput([found]).files[0]!.checks.find(({ id }) => id === 'B1.bending')!.corner;
     expect(corner).toEqual({ by: 'ends', inputs: [{ input: 'B1.loss.top', value: { value: 80, unit: 'mm' } }] });
     expect(new Ajv({ allowUnionTypes: true }).validate(outputSchema, JSON.parse(JSON.stringify(toOutput([found]))))).toBe(true);
-    const printed = [text([found], { width: 100, colors: pc.createColors(false) }), renderPreview(found).html];
+    const printed = [text.part(found, pageOf({ width: 100, coloured: false, display: plainDisplay })), renderPreview(found).html];
     for (const view of printed) {
         expect(view).toContain('worst with the top loss 80 mm');
         expect(view).toContain('B1.loss.top is a band');

@@ -1,7 +1,8 @@
 import type { Command } from 'commander';
 import { percentUp } from '../sheet/numbers.js';
 import type { Results } from '../results.js';
-import { calculateFile, readFromDisk } from './calculate-file.js';
+import { computeVerdict } from '../whole.js';
+import { calculateFile, evaluateFile, readFromDisk } from './calculate-file.js';
 import { exitCode } from './exit-code.js';
 import { GitProblem, openRepository, whereBlobStands } from './git.js';
 import { tell } from './tell.js';
@@ -27,10 +28,10 @@ function print(file: string): number {
 function calculated(file: string, text: string): Results {
     try {
         const place = /^\s*include\b/m.test(text) ? whereBlobStands(openRepository(), text) : undefined;
-        return place === undefined ? calculateFile(file).results : calculateFile(place.file, place.tree.read).results;
+        return place === undefined ? calculateFile(file, computeVerdict).results : evaluateFile(place.file, place.tree.read).calculated(computeVerdict).results;
     } catch (error) {
         if (error instanceof GitProblem) {
-            return calculateFile(file).results;
+            return calculateFile(file, computeVerdict).results;
         }
         throw error;
     }

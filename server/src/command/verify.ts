@@ -2,7 +2,8 @@ import { existsSync } from 'node:fs';
 import { dirname, extname, join } from 'node:path';
 import type { Command } from 'commander';
 import { version } from '../../../package.json';
-import { renderMarkdown, renderSheet } from '../sheet/index.js';
+import { renderSheet, type Display } from '../sheet/index.js';
+import { renderMarkdown } from '../sheet/markdown/index.js';
 import { sheetMeta, undated } from '../sheet-meta.js';
 import { calculateFile, readFromDisk } from './calculate-file.js';
 import { exitCode } from './exit-code.js';
@@ -25,6 +26,9 @@ export function addVerify(program: Command): void {
         .addHelpText('after', help)
         .action(async (sheet: string, source: string | undefined) => { process.exitCode = await verify(sheet, source); });
 }
+
+/** In whose units and with whose decimal sign it may have been written. */
+const displays: readonly Display[] = (['si', 'imperial'] as const).flatMap(units => (['point', 'comma'] as const).map(decimal => ({ units, decimal })));
 
 /** What a sheet says of its own making. */
 interface Imprint {
@@ -58,7 +62,8 @@ async function verify(sheet: string, given: string | undefined): Promise<number>
         return exitCode.fails;
     }
     const meta = imprint.date === undefined ? undated(now) : { ...now, date: imprint.date, version: imprint.version };
-    if ((extname(sheet).toLowerCase() === '.md' ? renderMarkdown : renderSheet)(results, meta) !== text) {
+    const render = extname(sheet).toLowerCase() === '.md' ? renderMarkdown : renderSheet;
+    if (!displays.some(display => render(results, meta, display) === text)) {
         const other = imprint.version !== undefined && imprint.version !== version;
         process.stdout.write(`${source} is the text that ${sheet} was made from, but it does not make this sheet: ${other ? `Padstone was ${imprint.version}, and is ${version}` : 'the sheet was changed, or made by another Padstone'}\n`);
         return exitCode.fails;

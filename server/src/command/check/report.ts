@@ -1,5 +1,6 @@
 /** What a run keeps of one file: little enough to be sent from a worker, or to lie in a cache. */
 import type { Results, Verdict } from '../../results.js';
+import { computeVerdict } from '../../whole.js';
 import { evaluateFile, type ReadFile } from '../calculate-file.js';
 import { exitCodeOf } from '../exit-code.js';
 import { formats, type FormatName } from '../format/index.js';
@@ -36,7 +37,7 @@ export function reportOn(file: string, format: FormatName, page: Page, read: Rea
         texts.push([path, typeof found === 'string' ? found : null]);
         return found;
     });
-    const { results } = calculated();
+    const { results } = formats[format].tellsAsked ? calculated() : calculated(computeVerdict);
     const { verdict, verdictReason, understood } = results;
     return {
         file, verdict, verdictReason, understood, texts,

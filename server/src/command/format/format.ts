@@ -9,6 +9,8 @@ export type Printed = Pick<Results, 'file' | 'verdict' | 'verdictReason'> & {
 
 /** How a run is printed: each file for itself, so that workers can do it, then all of them together. */
 export interface Format {
+    /** It prints break-evens, proof loads and options too, which take longer than the verdict. */
+    readonly tellsAsked: boolean;
     readonly part: (results: Results, page: Page) => string;
     readonly whole: (files: readonly Printed[], page: Page) => string;
 }

@@ -5,6 +5,7 @@ const commands: Readonly<Record<Severity, string>> = { error: 'error', warning: 
 
 /** Commands of GitHub's workflow runner: each finding stands at its line in the pull request. The verdicts follow in plain lines. */
 export const github: Format = {
+    tellsAsked: false,
     part: results => results.findings.map(({ severity, code, message, source: { file, line, column } }) => (
         `::${commands[severity]} file=${property(file)},line=${line},col=${column},title=${property(`Padstone ${code}`)}::${data(message)}\n`
     )).join(''),

@@ -4,6 +4,7 @@ import type { Format } from './format.js';
 
 /** JUnit's report as pipelines read it: a suite a file, a case a check, a requirement, an error of the text, and the verdict. */
 export const junit: Format = {
+    tellsAsked: false,
     part: results => {
         const cases = casesOf(results);
         const count = (kind: Case['problem']) => cases.filter(({ problem }) => problem === kind).length;

@@ -9,6 +9,7 @@ interface SarifResult { readonly ruleId: string }
 
 /** OASIS SARIF 2.1.0: one run, its rules the codes of the findings. */
 export const sarif: Format = {
+    tellsAsked: false,
     part: results => JSON.stringify(resultsOf(results)),
     whole: files => {
         const results = files.flatMap(({ part }) => JSON.parse(part) as SarifResult[]);

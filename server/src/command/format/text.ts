@@ -10,6 +10,7 @@ import type { Page } from './page.js';
 import { plain } from './table.js';
 
 export const text: Format = {
+    tellsAsked: true,
     part: (results, page) => shownAs(page.settings.display, () => fileText(results, page)),
     whole: (files, page) => {
         const parts = files.map(({ part }) => part);
