@@ -63,8 +63,9 @@ function Prediction({ points, x, y }: PredictionProps) {
     );
 }
 
+/** Its label clear of the axis. */
 function Reading({ x, y, label }: { readonly x: number; readonly y: number; readonly label: string }) {
-    return <g><circle class="peak" cx={r(x)} cy={r(y)} r={3.5} /><text x={r(x + 7)} y={r(y + 4)}>{label}</text></g>;
+    return <g><circle class="peak" cx={r(x)} cy={r(y)} r={3.5} /><text x={r(x + 7)} y={r(Math.max(y + 4, 13))}>{label}</text></g>;
 }
 
 function described(points: readonly LoadTestPoint[], residual: LoadTestResult['residual']): string {
