@@ -15,7 +15,7 @@ const run = promisify(execFile);
 /** ms for the server to say its port. */
 const startLimit = 30_000;
 /** ms for anything that is waited for in the page. */
-const stepLimit = 15_000;
+const stepLimit = 30_000;
 
 export interface EditorInstallation {
     /** The editor's `server-main.js`. */
