@@ -1,7 +1,7 @@
 /** Bands of inputs through the whole calculation: against closed forms and dense grids of whole calculations. */
 import Ajv from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
-import { withInput } from '../../server/src/certainty/index.js';
+import { breakEven, withInput, worstFunction } from '../../server/src/certainty/index.js';
 import { plainDisplay } from '../../server/src/sheet/index.js';
 import { pageOf } from '../../server/src/command/format/page.js';
 import { text } from '../../server/src/command/format/text.js';
@@ -137,4 +137,19 @@ test('what is printed for people and machines tells the corner', () => {
         expect(view).toContain('worst with the top loss 80 mm');
         expect(view).toContain('B1.loss.top is a band');
     }
+});
+
+test('the limit of a band is looked for from its worse end, and the band is said', () => {
+    const worst = (text: string) => ({ worst: worstFunction(modelOf(text), changed => compute(changed)) });
+    const [one, band] = ['50 mm', '20 mm .. 50 mm'].map(top => breakEven(modelOf(lossy(top)), 'B1.loss.top', worst(lossy(top)))!);
+    expect(band).toMatchObject({ given: 50, band: { low: 20, high: 50 }, passes: true });
+    expect(Number(band!.limit)).toBeCloseTo(Number(one!.limit), 4);
+    expect(band!.sentence).toBe(one!.sentence.replace('50 mm was probed', '20 mm .. 50 mm, of which 50 mm is worse, was probed'));
+    const failing = breakEven(modelOf(lossy('20 mm .. 120 mm')), 'B1.loss.top', worst(lossy('20 mm .. 120 mm')))!;
+    expect(failing).toMatchObject({ given: 120, passes: false });
+    expect(Number(failing.limit)).toBeCloseTo(Number(one!.limit), 1);
+});
+
+test('the ledger on the sheet has the band', () => {
+    expect(renderPreview(computed(lossy('20 mm .. 80 mm'))).html).toContain('20 mm .. 80 mm');
 });

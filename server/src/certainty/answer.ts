@@ -24,14 +24,14 @@ export function gradeAnswer(given: Given<number | string>, { given: at, turn, la
 }
 
 function answered(
-    { path, value, dimension, evidence }: Given<number | string>, at: Worst, governs: Worst, searched: Searched,
+    { path, value, dimension, evidence, band }: Given<number | string>, at: Worst, governs: Worst, searched: Searched,
     limit: Pick<BreakEven, 'limit' | 'direction'> | undefined
 ): Answered {
     const { check, stage } = governs;
     return {
         governs,
         answer: {
-            path, given: value, ...(dimension && { dimension }), evidence, passes: passes(at), utilisation: at.utilisation, without: at.without,
+            path, given: value, ...(dimension && { dimension }), evidence, ...(band && { band }), passes: passes(at), utilisation: at.utilisation, without: at.without,
             ...limit, check, ...(stage !== undefined && { stage }), searched
         }
     };

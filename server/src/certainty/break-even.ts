@@ -17,6 +17,8 @@ export interface BreakEven {
     readonly given: number | string;
     readonly dimension?: Dimension;
     readonly evidence: Evidence;
+    /** Where only a band is known: `given` is its worse end. */
+    readonly band?: Given['band'];
     /** What is given passes, as far as this input goes: the checks of the members that it has to do with, but for those that are set aside. */
     readonly passes: boolean;
     /**
@@ -59,7 +61,8 @@ export function breakEven(model: Model, path: string, { worst }: { readonly wors
 
 /** Yields before each evaluation of the model. */
 export function* breakEvenSteps(model: Model, path: string, worst: WorstOf): Generator<undefined, BreakEven | undefined> {
-    const input = inputOf(model, path);
+    const known = inputOf(model, path);
+    const input = known && (yield* fromWorseEnd(known, worst));
     if (input === undefined || (typeof input.given.value === 'string' && !isGrade(input.given.value))) return undefined;
     const given = yield* at(input, input.given.value, worst);
     yield;
@@ -69,6 +72,14 @@ export function* breakEvenSteps(model: Model, path: string, worst: WorstOf): Gen
     if (whole && (aside.size === 0 || whole.answer.limit !== undefined)) return said(model, whole, elsewhere);
     const others = yield* answerOf(model, input, (changed) => worst(changed, aside));
     return others.answer.check === '' ? said(model, whole ?? (yield* answerOf(model, input, worst)), elsewhere) : said(model, others, [...aside, ...elsewhere]);
+}
+
+/** Of a band the end that is worse stands for what is given: a pass is never that of the middle. */
+function* fromWorseEnd({ given, withValue }: Input, worst: WorstOf): Generator<undefined, Input> {
+    if (given.band === undefined) return { given, withValue };
+    const { low, high } = given.band;
+    const [atLow, atHigh] = [yield* at({ given, withValue }, low, worst), yield* at({ given, withValue }, high, worst)];
+    return { given: { ...given, value: atLow.utilisation > atHigh.utilisation ? low : high }, withValue };
 }
 
 function* at(input: Input, value: number | string, worst: WorstOf): Generator<undefined, Worst> {

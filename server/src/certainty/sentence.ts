@@ -9,7 +9,8 @@ type Answer = Omit<BreakEven, 'sentence'>;
 /** @param reason why what governs has no results, where it has none */
 export function sentenceOf(model: Model, answer: Answer, reason?: string): string {
     const unit = unitOf({ ...answer, value: answer.given });
-    const known = `${written(answer.given, unit)} was ${answer.evidence.word}`;
+    const band = answer.band && `${written(answer.band.low, unit)} .. ${written(answer.band.high, unit)}`;
+    const known = `${band ? `${band}, of which ${written(answer.given, unit)} is worse,` : written(answer.given, unit)} was ${answer.evidence.word}`;
     if (answer.check === '') {
         return `${answer.without.length > 0 ? `not known: ${list(answer.without)} no results` : `no check depends on ${nameOf(model, answer.path)}`}; ${known}`;
     }

@@ -10,8 +10,9 @@ export const breakEvenClose: LateHazardRule = {
     needs: 'breakEvens',
     find: ({ model, breakEvens = [] }) => model.members.flatMap(member => member.losses.flatMap(loss => Object.values(loss.faces).flatMap(depth => {
         const known = breakEvens.find(({ path, passes }) => path === depth.path && passes);
-        const margin = typeof known?.limit === 'number' ? known.limit - depth.value : Infinity;
-        return known === undefined || margin < 0 || margin > Math.max(missed.atLeast, missed.part * depth.value) ? [] : [{
+        const given = typeof known?.given === 'number' ? known.given : depth.value;
+        const margin = typeof known?.limit === 'number' ? known.limit - given : Infinity;
+        return known === undefined || margin < 0 || margin > Math.max(missed.atLeast, missed.part * given) ? [] : [{
             severity: 'warn' as const,
             subject: member.name,
             message: `${millimetres(margin)} more of loss than given and ${member.name} no longer holds: ${known.sentence}`,

@@ -77,7 +77,8 @@ function Known({ inputs, caption }: { readonly inputs: Results['ledger']; readon
 /** In the unit that the file has it in as a rule: a moisture in per cent. */
 function valueOf(given: Given<number | string>): string {
     const unit = unitOf(given);
-    return typeof given.value === 'string' ? given.value : amount({ value: given.value / (units.get(unit)?.factor ?? 1), unit });
+    const sides = given.band ? [given.band.low, given.band.high] : [given.value];
+    return sides.map(one => typeof one === 'string' ? one : amount({ value: one / (units.get(unit)?.factor ?? 1), unit })).join(' .. ');
 }
 
 const leastKnownFirst: readonly EvidenceWord[] = ['assumed', 'judged', 'documented', 'graded', 'tested', 'probed', 'measured'];
