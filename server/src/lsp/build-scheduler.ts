@@ -51,6 +51,11 @@ export class BuildScheduler {
         return !this.waiting.has(uri) && !this.running.has(uri);
     }
 
+    /** Whether nothing is being built, nor waits to be. */
+    get isIdle(): boolean {
+        return !this.isRunning && this.timer === undefined && this.waiting.size === 0;
+    }
+
     /** Calls back once, as soon as the document is settled. Returns what takes the call back. */
     whenSettled(uri: string, callback: () => void): () => void {
         const listener = (): void => {

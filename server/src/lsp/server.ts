@@ -65,7 +65,7 @@ export function startServer(connection: Connection, disk: FileSystemProvider): v
     const wholes = new KnownWholes();
     const later = new LaterResults(computed, wholes, uri => publisher.send(uri), progressOf(connection), (uri, error) => {
         connection.console.error(`Break-evens, proof loads and options of ${uri} could not be worked out, which is a defect of Padstone: ${String(error)}`);
-    });
+    }, () => !scheduler.isIdle);
     const included: IncludedFiles = new IncludedFiles(() => shared, files);
     const names = new WorkspaceNames(included, folders);
     const { shared, padstone } = createPadstoneServices(

@@ -33,13 +33,15 @@ export class LaterResults {
     /**
      * @param publish sends what is now known of a document
      * @param failed a defect of ours: what is known already stays
+     * @param isBusy whether something is being built, which comes first
      */
     constructor(
         private readonly computed: ComputedDocuments,
         private readonly wholes: KnownWholes,
         private readonly publish: (uri: string) => Promise<void>,
         private readonly teller: Teller,
-        private readonly failed: (uri: string, error: unknown) => void
+        private readonly failed: (uri: string, error: unknown) => void,
+        private readonly isBusy: () => boolean
     ) { }
 
     /** The text has changed: what belongs to the old one is given up at once, and the others wait. */
@@ -96,9 +98,14 @@ export class LaterResults {
         this.isRunning = false;
     }
 
+    /** ms until it may go on, as far as is known now. */
+    private rest(): number {
+        return Math.max(this.quietUntil - performance.now(), this.isBusy() ? 10 : 0);
+    }
+
     private async turn(): Promise<void> {
         await delayNextTick();
-        for (let rest = this.quietUntil - performance.now(); rest > 0; rest = this.quietUntil - performance.now()) {
+        for (let rest = this.rest(); rest > 0; rest = this.rest()) {
             await new Promise(resolve => setTimeout(resolve, rest));
         }
     }
