@@ -9,6 +9,9 @@ const outdir = process.argv.includes('--out') ? process.argv[process.argv.indexO
 const common = {
     bundle: true,
     minify,
+    charset: 'utf8',
+    // Imported as a module by some and required by others: one copy for both.
+    alias: { 'vscode-languageserver-types': './node_modules/vscode-languageserver-types/lib/esm/main.js' },
     sourcemap: minify ? false : 'linked',
     logLevel: 'warning',
     target: 'es2022',
