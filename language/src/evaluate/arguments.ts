@@ -10,6 +10,7 @@ import { fitting } from './inputs.js';
 import { isAnything } from './named-quantities.js';
 import { resolve } from './names.js';
 import { threadSizes } from './strength-classes.js';
+import { formatQuantity } from '../units.js';
 import { failUnknown } from './unknown.js';
 
 const quantities: Readonly<Record<string, Expectation>> = {
@@ -18,10 +19,12 @@ const quantities: Readonly<Record<string, Expectation>> = {
     angle: { dimensions: [dim.angle], usual: 'deg', sign: 'any' }, time: { dimensions: [dim.time], usual: 'day', sign: 'any' },
     number: { dimensions: [dim.ratio], usual: '%', sign: 'any' }
 };
-export const parameterTypes: readonly string[] = ['member', 'wall', 'thread', ...Object.keys(quantities)];
+export const parameterTypes: readonly string[] = ['member', 'wall', 'timber', 'steel', 'masonry', 'thread', ...Object.keys(quantities)];
 
 export type Value =
     | { readonly kind: 'thing'; readonly thing: ast.Member | ast.Wall }
+    /** A material or a class: what holds it says whether it is known. */
+    | { readonly kind: 'material' }
     | { readonly kind: 'thread'; readonly size: string }
     | { readonly kind: 'quantity'; readonly quantity: Quantity };
 
@@ -39,8 +42,11 @@ export function checkParameters(context: Context, detail: ast.Detail): void {
             failUnknown(context, 'unknown-type', `unknown kind of parameter '${parameter.type}'`, source(context, parameter, 'type'),
                 { word: parameter.type, among: parameterTypes, otherwise: `: one of ${parameterTypes.join(', ')}` });
         }
-        if (parameter.default !== undefined) {
-            valueOf(context, parameter.type, parameter.default);
+        const usual = parameter.default && valueOf(context, parameter.type, parameter.default);
+        if (usual !== undefined) {
+            isWithinRange(context, parameter, usual, parameter.default);
+        } else if (parameter.low !== undefined && parameter.default === undefined) {
+            rangeOf(context, parameter);
         }
     }
 }
@@ -51,7 +57,7 @@ export function bindArguments(context: Context, use: ast.Use, detail: ast.Detail
     const bound = detail.parameters.map(parameter => {
         const node = given.get(parameter.name);
         const value = node === undefined ? defaultOf(context, parameter) : valueOf(beside(context, parameter), parameter.type, node);
-        return value && { parameter, value };
+        return value && isWithinRange(beside(context, parameter), parameter, value, node) ? { parameter, value } : undefined;
     });
     const missing = detail.parameters.filter(parameter => parameter.default === undefined && !given.has(parameter.name));
     if (missing.length > 0) {
@@ -80,6 +86,32 @@ function argumentsByName(context: Context, use: ast.Use, detail: ast.Detail): Re
     return given;
 }
 
+/** What a parameter may be, in base units. Undefined where it is wrong; then that is reported. */
+function rangeOf(context: Context, parameter: ast.Parameter): { readonly low: Quantity; readonly high: Quantity } | undefined {
+    const [low, high] = [parameter.low, parameter.high].map(end => valueOf(context, parameter.type, end));
+    if (low?.kind !== 'quantity' || high?.kind !== 'quantity') {
+        return low && high && fail(context, 'range-of-name', 'only a quantity has a range', source(context, parameter, 'low'));
+    }
+    return low.quantity.value <= high.quantity.value ? { low: low.quantity, high: high.quantity }
+        : fail(context, 'empty-range', 'the lower end of a range stands first', source(context, parameter, 'low'));
+}
+
+function isWithinRange(context: Context, parameter: ast.Parameter, value: Value, node: ast.Expression | undefined): boolean {
+    if (parameter.low === undefined) {
+        return true;
+    }
+    const range = rangeOf({ ...(context.expansion?.outer ?? context), failures: context.failures }, parameter);
+    if (range === undefined || value.kind !== 'quantity') {
+        return false;
+    }
+    if (value.quantity.value >= range.low.value && value.quantity.value <= range.high.value) {
+        return true;
+    }
+    const [found, low, high] = [value.quantity, range.low, range.high].map(quantity => formatQuantity(quantity));
+    fail(context, 'out-of-range', `${parameter.name} is ${found}: this detail is made for ${low} to ${high}`, source(context, node ?? parameter));
+    return false;
+}
+
 /** In the file's own context, where `checkParameters` has told already what is wrong with it. */
 function defaultOf(context: Context, parameter: ast.Parameter): Value | undefined {
     const quiet: Context = { ...(context.expansion?.outer ?? context), findings: [], failures: context.failures };
@@ -101,6 +133,7 @@ function valueOf(context: Context, type: string | undefined, node: ast.Expressio
     switch (type) {
         case 'thread': return threadOf(context, node);
         case 'member': return thing(resolve(context, node.subject, node, ast.isMember, 'a member'));
+        case 'timber': case 'steel': case 'masonry': return { kind: 'material' };
         case 'wall': return thing(resolve(context, node.subject, node, ast.isWall, 'a wall'));
         default: return poisoned(context);
     }

@@ -6,8 +6,9 @@ import { checkParameters } from './arguments.js';
 import { spread, wordsOf } from './broken.js';
 import type { Context } from './context.js';
 import { attempt, fail, newContext, report, source } from './context.js';
-import { expandUse } from './details.js';
+import { atUse, expandUse, memberNamesOf, withinDetail } from './details.js';
 import { evaluateHanger } from './hangers.js';
+import type { Expansions } from './expand-parts.js';
 import type { ReadFile } from './includes.js';
 import { evaluateAccess, evaluateJob, evaluateValues } from './job.js';
 import { nameLeftOut } from './left-out.js';
@@ -32,6 +33,7 @@ export interface Reading {
     readonly incomplete: boolean;
     readonly errors: readonly SyntaxError[];
     readonly unsound: ReadonlySet<ast.Declaration>;
+    readonly expansions: Expansions;
 }
 
 export interface Calculation {
@@ -60,8 +62,9 @@ export function soundOf(context: Context, unsound: ReadonlySet<ast.Declaration>)
 export function evaluateCalculation(read: Reading, root: ast.Calculation): Calculation {
     const main = read.files[0]!;
     const { errors, unsound } = read;
-    const context = newContext(new Map(read.files.map(one => [one.root, one.file])), collectNames(root));
+    const context = newContext(new Map(read.files.map(one => [one.root, one.file])), collectNames(root, read.expansions.origins), read.expansions);
     const sound = soundOf(context, unsound);
+    const of = (node: ast.Declaration) => withinDetail(context, node);
     const reasons = new Map<string, string>();
     const job = evaluateJob(context, main.root);
     reportIncludedJobs(context, read.files.slice(1));
@@ -70,18 +73,19 @@ export function evaluateCalculation(read: Reading, root: ast.Calculation): Calcu
     evaluateLets(context, root);
 
     const badThings = new Set<string>();
-    const materials = sound(root.declarations.filter(isMaterial), node => evaluateMaterial(context, node), node => badThings.add(node.name));
-    const walls = sound(root.declarations.filter(ast.isWall), node => evaluateWall(context, node), node => badThings.add(node.name));
+    const materials = sound(root.declarations.filter(isMaterial), node => evaluateMaterial(of(node), node), node => badThings.add(node.name));
+    const walls = sound(root.declarations.filter(ast.isWall), node => evaluateWall(of(node), node), node => badThings.add(node.name));
     root.declarations.filter(ast.isWall).filter(wall => wall.facts.some(fact => ast.isOfMaterial(fact) && badThings.has(fact.material?.$refText ?? '')))
         .forEach(wall => badThings.add(wall.name));
     const memberNodes = root.declarations.filter(ast.isMember);
-    const members = sound(memberNodes, node => evaluateMember(context, node), node => reasons.set(node.name, 'it has an error'));
+    const members = sound(memberNodes, node => atUse(context, node, evaluateMember(of(node), node)), node => reasons.set(node.name, 'it has an error'));
     memberNodes.forEach(node => dependOnBad(node, badThings, reasons));
     context.names.duplicates.forEach(({ again, first }) => [again, first].filter(ast.isMember).forEach(node => reasons.set(node.name, 'its name is given twice')));
 
-    const loseMembers = (node: ast.Declaration, why: string) => wordsOf(node)
-        .filter(word => ast.isMember(context.names.things.get(word)) && !reasons.has(word)).forEach(word => reasons.set(word, why));
-    const loads = sound(root.declarations.filter(ast.isLoad), node => evaluateLoad(context, node), node => loseLoad(context, node, reasons));
+    const loseMembers = (node: ast.Declaration, why: string) => [
+        ...wordsOf(node).filter(word => ast.isMember(context.names.things.get(word))), ...ast.isUse(node) ? memberNamesOf(context, node.name) : []
+    ].filter(name => !reasons.has(name)).forEach(name => reasons.set(name, why));
+    const loads = sound(root.declarations.filter(ast.isLoad), node => atUse(context, node, evaluateLoad(of(node), node)), node => loseLoad(context, node, reasons));
     root.declarations.filter(ast.isDetail).forEach(node => checkParameters(context, node));
     const hangers = [
         ...sound(namedHangers(context, root), node => evaluateHanger(context, node, node.name), node => loseMembers(node, `hanger ${node.name} on it has an error`)),

@@ -4,6 +4,7 @@ import type { AstNode, Reference } from 'langium';
 import { isReplace } from '../generated/ast.js';
 import type { Finding, Fix, Given, NotComputed, SourceRef } from '../model.js';
 import type { Quantity } from '../quantity.js';
+import type { Expansions } from './expand-parts.js';
 import type { Names } from './names.js';
 import { sourceOf, sourceOfCst } from './source.js';
 
@@ -16,6 +17,8 @@ export interface Context {
     /** What each file that was read is called. */
     readonly files: ReadonlyMap<AstNode, string>;
     readonly names: Names;
+    /** What the uses of details make besides hangers. */
+    readonly expansions: Expansions;
     /** Inside a detail that is used, what it is used in: where its findings are told, and where its own names stop. */
     readonly expansion?: Expansion;
     readonly findings: Finding[];
@@ -51,9 +54,9 @@ export interface Expansion {
     readonly threads: ReadonlyMap<string, string>;
 }
 
-export function newContext(files: ReadonlyMap<AstNode, string>, names: Names): Context {
+export function newContext(files: ReadonlyMap<AstNode, string>, names: Names, expansions: Expansions): Context {
     return {
-        files, names, findings: [], notComputed: new Map(), inputs: [], paths: new Set(), values: new Map(), pending: [], made: new Map(), elements: { count: 0 }, failures: { count: 0 }
+        files, names, expansions, findings: [], notComputed: new Map(), inputs: [], paths: new Set(), values: new Map(), pending: [], made: new Map(), elements: { count: 0 }, failures: { count: 0 }
     };
 }
 

@@ -1,11 +1,12 @@
 /** The use of a detail makes real, named elements: the detail's contents with what the use gives for its parameters. */
 import type { AstNode } from 'langium';
 import * as ast from '../generated/ast.js';
-import type { Hanger } from '../model.js';
+import type { Hanger, SourceRef } from '../model.js';
 import type { Bound } from './arguments.js';
 import { bindArguments, checkNames } from './arguments.js';
 import type { Context, Expansion } from './context.js';
 import { fail, poisoned, source } from './context.js';
+import { isElement } from './expand-parts.js';
 import { evaluateHanger } from './hangers.js';
 import type { Named } from './names.js';
 import { notComputed } from './not-computed.js';
@@ -17,8 +18,29 @@ const mostElements = 5000;
 /** `unread`: a file that may hold the detail was not read. */
 export function expandUse(context: Context, use: ast.Use, unread: boolean): readonly Hanger[] {
     const hangers = expand(context, use, use.name, unread);
-    context.made.set(use.name, hangers.map(hanger => hanger.name));
+    context.made.set(use.name, [...memberNamesOf(context, use.name), ...hangers.map(hanger => hanger.name)]);
     return hangers;
+}
+
+/** Members that the use of a detail makes, also by details that it uses. */
+export const memberNamesOf = ({ expansions: { origins } }: Context, use: string): readonly string[] =>
+    [...origins].filter(([part, origin]) => ast.isMember(part) && origin.use.name === use).map(([part]) => (part as ast.Member).name);
+
+/** The context in which a part of a detail tells its findings at the use; what the file says itself is as it was. */
+export function withinDetail(context: Context, node: ast.Declaration): Context {
+    const origin = context.expansions.origins.get(node);
+    if (origin === undefined) {
+        return context;
+    }
+    const related = origin.through.map((use, i) => ({ message: `used here, in the detail ${origin.details[i]}`, source: source(context, use) }));
+    return { ...context, related, expansion: { outer: context, usedAt: source(context, origin.use), details: origin.details, own: new Set(), threads: new Map() } };
+}
+
+/** Where a reader looks for what a detail makes: at its use. */
+export function atUse<T extends { readonly source: SourceRef }>(context: Context, node: ast.Declaration, made: T | undefined): T | undefined {
+    const use = context.expansions.origins.get(node)?.use;
+    return use === undefined || made === undefined ? made
+        : { ...made, source: source(context, use), ...'nameSource' in made && { nameSource: source(context, use, 'name') } };
 }
 
 function expand(context: Context, use: ast.Use, label: string, unread: boolean): readonly Hanger[] {
@@ -38,15 +60,15 @@ function expand(context: Context, use: ast.Use, label: string, unread: boolean):
         poisoned(context);
         return [];
     }
-    const inner = insideOf(context, outer, use, detail, bound, details);
-    const elements = detail.contents.filter(content => ast.isHanger(content) || ast.isUse(content));
+    const inner = insideOf(context, outer, use, detail, bound, details, label);
+    const elements = detail.contents.filter(isElement);
     reportTwins(inner, detail);
     return elements.flatMap((element, i) => {
         if (++context.elements.count > mostElements) {
             return tooMany(context, use);
         }
         const full = elements.length === 1 ? label : `${label}.${element.name ?? i + 1}`;
-        return ast.isHanger(element) ? evaluateHanger(inner, element, full) ?? [] : expand(inner, element, full, unread);
+        return ast.isMember(element) || ast.isWall(element) ? [] : ast.isHanger(element) ? evaluateHanger(inner, element, full) ?? [] : expand(inner, element, full, unread);
     });
 }
 
@@ -74,7 +96,7 @@ function tooMany(context: Context, use: ast.Use): readonly [] {
 }
 
 /** Where the detail's own names hide the file's. */
-function insideOf(context: Context, outer: Context, use: ast.Use, detail: ast.Detail, bound: readonly Bound[], details: readonly string[]): Context {
+function insideOf(context: Context, outer: Context, use: ast.Use, detail: ast.Detail, bound: readonly Bound[], details: readonly string[], label: string): Context {
     const things = new Map<string, Named>(outer.names.things);
     const own = new Set<AstNode>();
     const threads = new Map<string, string>();
@@ -96,6 +118,11 @@ function insideOf(context: Context, outer: Context, use: ast.Use, detail: ast.De
         things.set(content.name, content);
         own.add(content);
     }
+    context.expansions.parts.get(label)?.forEach((part, name) => {
+        if (!ast.isLet(part)) {
+            things.set(name, part);
+        }
+    });
     const expansion: Expansion = { outer, usedAt: context.expansion?.usedAt ?? source(context, use), details, own, threads };
     const through = context.expansion === undefined ? [] : [{ message: `used here, in the detail ${details.at(-2)}`, source: source(context, use) }];
     return { ...outer, names: { ...outer.names, things }, expansion, related: [...context.related ?? [], ...through], values };

@@ -6,6 +6,7 @@ import { evaluateBreakEvens } from './break-evens.js';
 import { brokenMembers, unsoundDeclarations } from './broken.js';
 import type { Reading } from './calculation.js';
 import { evaluateCalculation, soundOf } from './calculation.js';
+import { expandParts } from './expand-parts.js';
 import type { Include, ReadFiles } from './includes.js';
 import { readFiles } from './includes.js';
 import { evaluateLoadTest } from './load-tests.js';
@@ -39,10 +40,11 @@ export function evaluate(document: LangiumDocument, { file = document.uri.toStri
 function evaluateFiles(read: ReadFiles, included: boolean): Evaluation {
     const { files } = read;
     const main = files[0]!;
-    const root: ast.Calculation = { ...main.root, declarations: [...read.declarations] };
     const errors = files.flatMap(one => syntaxErrors(one.document.parseResult, one.document.textDocument.getText(), one.file));
     const unsound = new Set(files.flatMap(one => [...unsoundDeclarations(one.root, errors.filter(error => error.finding.source.file === one.file))]));
-    const reading: Reading = { files, included, incomplete: read.incomplete, errors, unsound };
+    const expansions = expandParts(read.declarations, unsound);
+    const root: ast.Calculation = { ...main.root, declarations: [...read.declarations, ...expansions.declarations] };
+    const reading: Reading = { files, included, incomplete: read.incomplete, errors, unsound, expansions };
     const drawn = evaluateCalculation(reading, root);
     const { context } = drawn;
     context.findings.push(...read.findings);

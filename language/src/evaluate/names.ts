@@ -11,6 +11,8 @@ export interface Names {
     /** The first of its name. */
     readonly things: ReadonlyMap<string, Named>;
     readonly details: ReadonlyMap<string, ast.Detail>;
+    /** The one member that the use of a detail makes, by the name that it shares with the use. */
+    readonly sole: ReadonlyMap<string, Named>;
     /** Members that a hanger or the use of a detail names: it may hold them. */
     readonly hung: ReadonlySet<string>;
     /** Declared again, each with the first. */
@@ -21,9 +23,11 @@ const isNamed = (node: AstNode): node is Named =>
     ast.isLet(node) || ast.isMember(node) || ast.isLoad(node) || ast.isWall(node) || ast.isTimber(node) || ast.isSteel(node)
     || ast.isMasonry(node) || ast.isHanger(node) || ast.isUse(node) || ast.isLoadTest(node);
 
-export function collectNames(root: ast.Calculation): Names {
+/** `made`: what uses of details make. */
+export function collectNames(root: ast.Calculation, made: ReadonlyMap<AstNode, unknown>): Names {
     const things = new Map<string, Named>();
     const details = new Map<string, ast.Detail>();
+    const sole = new Map<string, Named>();
     const others = new Map<string, AstNode>();
     const duplicates: { again: AstNode & { name: string }; first: AstNode }[] = [];
     const add = <T extends AstNode>(map: Map<string, T>, key: string, node: T & { readonly name: string }): void => {
@@ -39,11 +43,13 @@ export function collectNames(root: ast.Calculation): Names {
             if (node.name) { add(details, node.name, node); }
         } else if (ast.isStage(node) || ast.isOption(node)) {
             if (node.name) { add<AstNode>(others, `${node.$type} ${node.name}`, node); }
+        } else if (isNamed(node) && made.has(node) && ast.isUse(things.get(node.name))) {
+            sole.set(node.name, node);
         } else if (isNamed(node) && node.name) {
             add(things, node.name, node);
         }
     }
-    return { things, details, duplicates, hung: new Set(root.declarations.flatMap(hungNames)) };
+    return { things, details, sole, duplicates, hung: new Set(root.declarations.flatMap(hungNames)) };
 }
 
 /** What a hanger or the use of a detail may hold. */
@@ -68,6 +74,10 @@ export function resolve<T extends Named>(
     const name = reference?.$refText;
     if (name === undefined || name === '') {
         return poisoned(context);
+    }
+    const sole = context.names.sole.get(name);
+    if (sole !== undefined && wanted(sole)) {
+        return sole;
     }
     const thing = context.names.things.get(name);
     if (thing !== undefined && wanted(thing)) {

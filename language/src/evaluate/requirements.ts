@@ -6,6 +6,7 @@ import { dimensionName } from '../units.js';
 import type { Context } from './context.js';
 import { fail, poisoned, source } from './context.js';
 import { combine, evaluateExpression } from './expressions.js';
+import { memberNamesOf } from './details.js';
 import { resolve } from './names.js';
 import { checkNames, checkPath, isAnything, longestSpan, quantityOf } from './named-quantities.js';
 import { failUnknown } from './unknown.js';
@@ -34,7 +35,9 @@ function subjectOf(context: Context, node: ast.Expression | undefined): ast.Memb
     switch (node?.$type) {
         case 'Reference': {
             const thing = context.names.things.get(node.subject?.$refText ?? '');
-            return ast.isMember(thing) ? thing : undefined;
+            const made = ast.isUse(thing) ? madeBy(memberNamesOf(context, thing.name), thing.name, node.path) : undefined;
+            const member = made === undefined ? thing : context.names.sole.get(made) ?? context.names.things.get(made);
+            return ast.isMember(member) ? member : undefined;
         }
         case 'Operation': return subjectOf(context, node.left) ?? subjectOf(context, node.right);
         case 'Group': case 'Negation': return subjectOf(context, node.value);

@@ -7,6 +7,7 @@ import type { Expectation } from './inputs.js';
 import { aDepth, aForce, aStation, given, unsaid } from './inputs.js';
 import { resolve } from './names.js';
 import { notComputed } from './not-computed.js';
+import { memberNamesOf } from './details.js';
 import type { StageEvent } from './presence.js';
 
 export interface EvaluatedStage { readonly stage: Stage; readonly events: readonly StageEvent[]; readonly node: ast.Stage }
@@ -52,7 +53,11 @@ const nonEmpty = <S extends Extract<StageStep, { readonly elements: unknown }>>(
 /** The use of a detail stands for all that it makes. */
 function elementsOf(context: Context, reference: Reference, node: ast.StageStep, wanted: typeof isElement | typeof isHung, kind: string): readonly string[] {
     const thing = resolve(context, reference, node, wanted as typeof isElement, kind);
-    return thing === undefined ? [] : ast.isUse(thing) ? context.made.get(thing.name) ?? [] : [thing.name];
+    if (!ast.isUse(thing)) {
+        return thing === undefined ? [] : [thing.name];
+    }
+    const members = memberNamesOf(context, thing.name);
+    return (context.made.get(thing.name) ?? []).filter(name => wanted === isElement || !members.includes(name));
 }
 
 function propOf(context: Context, stage: ast.Stage, step: ast.Prop, events: StageEvent[]): StageStep | undefined {
