@@ -142,7 +142,7 @@ describe('JSON', () => {
         const validate = new Ajv({ allowUnionTypes: true, allErrors: true }).compile(schema);
         await file('wrong.padstone', passing.replace('4.00 m', '4.00 kN'));
         await file('passes.padstone', passing);
-        const samples = (await readdir(`${root}samples`)).map(name => `${root}samples/${name}/${name}.padstone`);
+        const samples = (await readdir(`${root}samples`)).filter(name => name !== 'details').map(name => `${root}samples/${name}/${name}.padstone`);
         expect(samples.length).toBeGreaterThan(1);
         const files = ['passes.padstone', 'wrong.padstone', 'gone.padstone', ...samples];
         const { code, stdout } = await here(['check', ...files, '--format', 'json']);
