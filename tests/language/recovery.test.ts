@@ -47,11 +47,18 @@ describe('a broken line in a member', () => {
 describe('a broken declaration between the members', () => {
     it.each([
         'member', 'member K', 'member K {', 'load', 'load x', 'load x permanent', 'load x permanent 3', 'let', 'let a', 'let a =', 'wall', 'wall w', 'wall w {', 'timber t { grade }',
-        'stage', 'stage a {', 'stage a { R, }', 'use', 'use a b', 'use a b (', 'detail', 'detail a (b)', 'require', 'require J1.bending', 'breakeven', 'loadtest t {', 'option o {', 'job',
+        'stage', 'stage a {', 'stage a { R, }', 'use', 'use a b', 'use a b (', 'detail', 'require', 'require J1.bending', 'breakeven', 'loadtest t {', 'option o {', 'job',
         'survey {', 'survey { a b', 'values {', 'values { a }', 'values { 3 }', 'access { piece 3 m }', 'include', 'include "x', 'foo', 'foo bar', '}', '}}', '3', '"x"', '"x', '§'
     ])('%s', line => {
         const evaluation = evaluateText(soundJob.replace('member J2', `${line}\nmember J2`), 'test.padstone');
         expect(sound(evaluation)).toEqual(['J1', 'J2']);
+        const errors = evaluation.findings.filter(finding => finding.severity === 'error');
+        expect(errors.length).toBeGreaterThan(0);
+        errors.forEach(({ message }) => expect(message).not.toMatch(raw));
+    });
+    it('that begins a detail takes the member below it for its own, and the file is not understood', () => {
+        const evaluation = evaluateText(soundJob.replace('member J2', 'detail a (b)\nmember J2'), 'test.padstone');
+        expect(sound(evaluation)).toEqual(['J1']);
         const errors = evaluation.findings.filter(finding => finding.severity === 'error');
         expect(errors.length).toBeGreaterThan(0);
         errors.forEach(({ message }) => expect(message).not.toMatch(raw));
