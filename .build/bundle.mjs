@@ -51,3 +51,8 @@ const font = 'node_modules/dejavu-fonts-ttf';
 for (const [from, to] of [['ttf/DejaVuSans.ttf'], ['ttf/DejaVuSans-Bold.ttf'], ['LICENSE', 'LICENSE']]) {
     await cp(`${font}/${from}`, `${outdir}/fonts/${to ?? from.split('/').at(-1)}`);
 }
+
+// VS Code looks for the manifest's words beside it.
+for (const words of ['package.nls.json', 'package.nls.de.json']) {
+    await cp(`client/l10n/${words}`, words);
+}

@@ -1,6 +1,6 @@
 /** Groups of members that were worked out before, by their content: a keystroke that does not touch a group costs it nothing. */
 import type { ValueOverride } from '../../language/src/model.js';
-import type { Recall } from './analysis/prepared.js';
+import type { Recall } from './analysis/recall.js';
 import type { Parameters } from './catalog/parameters.js';
 import type { ParameterUse } from './results.js';
 

@@ -6,7 +6,7 @@ import type { PropertiesOf } from './elastic.js';
 import { draftOf, frameOf } from './frame.js';
 import { connectedGroups } from './groups.js';
 import { hangerProblems } from './join-problems.js';
-import { makeAnew, type Recall } from './prepared.js';
+import { makeAnew, type Recall } from './recall.js';
 import type { Problem } from './problems.js';
 import { solveGroup, type GroupActions, type KeptStates } from './solve-group.js';
 
@@ -40,7 +40,7 @@ export function analyse(
         const problems = [...drafts.flatMap((draft) => draft.problems), ...hung.flatMap((one) => one.problems.filter(({ member }) => members.includes(member)))];
         if (problems.length > 0) return { ...none, findings: findingsOf(members, problems) };
         const pairs = hung.flatMap(({ hanger, elastic }) => (elastic ? [{ hanger, elastic }] : []));
-        const { frame, problems: unsound } = frameOf(drafts.flatMap(({ body }) => (body ? [body] : [])), pairs, model.stages);
+        const { frame, problems: unsound } = frameOf(drafts.flatMap(({ body }) => (body ? [body] : [])), pairs, model.stages, recall);
         const group = { frame, stages: model.stages, equation: model.job.combinations, states };
         const solved = unsound.length === 0 ? recall(`group ${JSON.stringify(group)}`, () => solveGroup(group, parameters, recall)) : { ...none, problems: unsound };
         return { ...solved, findings: findingsOf(members, solved.problems) };

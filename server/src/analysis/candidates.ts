@@ -1,11 +1,15 @@
 /**
  * States that may be the worst at one place, kept as numbers until it is known which matter.
  *
- * One covers another where it lasts as long or longer (its kmod is no greater) and each of its N, V and M lies as far or
+ * One covers another where it lasts as long or longer (its kmod is no greater) and each of its forces lies as far or
  * farther out on the same side: whatever grows with each of them is worse in it. What is covered is let go.
  */
 
+/** Which forces a check looks at together. */
+export type Together = 'N and M' | 'V' | 'all';
+
 export interface Candidates {
+    readonly together: Together;
     count: number;
     N: Float64Array;
     V: Float64Array;
@@ -16,8 +20,8 @@ export interface Candidates {
     tags: Int32Array;
 }
 
-export function noCandidates(): Candidates {
-    return { count: 0, ...roomOf(32) };
+export function noCandidates(together: Together): Candidates {
+    return { together, count: 0, ...roomOf(32) };
 }
 
 function roomOf(size: number) {
@@ -29,12 +33,14 @@ function roomOf(size: number) {
 
 /** Takes one in, and lets go those that it covers; not where it is covered itself. */
 export function addCandidate(found: Candidates, N: number, V: number, M: number, shortness: number, tag: number): void {
+    const axial = found.together !== 'V';
+    const shear = found.together !== 'N and M';
     for (let i = 0; i < found.count; i++) {
-        if (found.shortness[i]! <= shortness && farther(found.N[i]!, N) && farther(found.V[i]!, V) && farther(found.M[i]!, M)) return;
+        if (found.shortness[i]! <= shortness && (!axial || (farther(found.N[i]!, N) && farther(found.M[i]!, M))) && (!shear || farther(found.V[i]!, V))) return;
     }
     let kept = 0;
     for (let i = 0; i < found.count; i++) {
-        if (shortness <= found.shortness[i]! && farther(N, found.N[i]!) && farther(V, found.V[i]!) && farther(M, found.M[i]!)) continue;
+        if (shortness <= found.shortness[i]! && (!axial || (farther(N, found.N[i]!) && farther(M, found.M[i]!))) && (!shear || farther(V, found.V[i]!))) continue;
         if (kept < i) write(found, kept, found.N[i]!, found.V[i]!, found.M[i]!, found.shortness[i]!, found.tags[i]!);
         kept += 1;
     }

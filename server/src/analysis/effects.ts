@@ -35,6 +35,8 @@ export function shapeAt(element: Element, state: ElementState, x: number): { rea
 export interface Scale { readonly force: number; readonly moment: number; readonly movement: number }
 
 const rounding = 1e-9;
+/** N, N·mm: less is none, as of a lift that has been released again. */
+const noForce = 1e-9;
 
 /** Times `Scale`: a member that feels no more than a ten-millionth of a case's greatest effect does without it. */
 export const negligible = 1e-7 / rounding;
@@ -60,7 +62,7 @@ export function scaleOf({ elements }: Mesh, { states, links }: UnitSolution): Sc
         }
     }
     for (let i = 0; i < links.length; i++) force = Math.max(force, Math.abs(links[i]!));
-    return { force: force * rounding, moment: moment * rounding, movement: movement * rounding };
+    return { force: Math.max(force * rounding, noForce), moment: Math.max(moment * rounding, noForce), movement: movement * rounding };
 }
 
 /** Of a place x on an element above its start. */

@@ -2,7 +2,8 @@
 import type { Hanger, Load, Member, Model, Support } from '../../../language/src/model.js';
 import type { HangerElasticity, PropertiesOf } from './elastic.js';
 import { jointProblems, leafLoadProblems, propProblems } from './join-problems.js';
-import { withoutLoose } from './loose.js';
+import { withoutLoose, type Held } from './loose.js';
+import { contentOf, type Recall } from './recall.js';
 import type { Frame, Piece } from './piece.js';
 import { cutProblems, loadProblems, materialProblems, problem, sectionProblems, sizeProblems, stationOnCarrier, supportProblems, type Problem } from './problems.js';
 import { propsOf } from './stages.js';
@@ -45,7 +46,7 @@ export function draftOf({ member, loads, byName, properties, stages, hung }: Dra
 
 interface Pair { readonly hanger: Hanger; readonly elastic: HangerElasticity }
 
-export function frameOf(bodies: readonly Body[], pairs: readonly Pair[], stages: Model['stages']): { readonly frame: Frame; readonly problems: readonly Problem[] } {
+export function frameOf(bodies: readonly Body[], pairs: readonly Pair[], stages: Model['stages'], recall: Recall): { readonly frame: Frame; readonly problems: readonly Problem[] } {
     const index = new Map(bodies.map(({ member }, i) => [member.name, i]));
     const indexOf = (name: string): number => index.get(name) ?? -1;
     const hangers = pairs.map(({ hanger, elastic }) => ({ hanger, elastic, lower: indexOf(hanger.carries), upper: indexOf(hanger.from) }));
@@ -63,12 +64,22 @@ export function frameOf(bodies: readonly Body[], pairs: readonly Pair[], stages:
         levels[upper]!.push(hanger.fromAt.value);
     }
     for (const { piece, at } of props) levels[piece]!.push(at);
-    const held = bodies.map((body, i) => withoutLoose({
+    const held = bodies.map((body, i) => withoutKnownLoose({
         ...body, bearers: bearers[i]!, levels: levels[i]!,
         places: [...levels[i]!, ...body.loads.flatMap(({ point, line }) => (point ? [point.at] : line ? [line.from, line.to] : []))]
-    }));
+    }, recall));
     const problems = held.flatMap((one) => [...one.problems, ...leafLoadProblems(one.piece.member, one.piece.strands, one.piece.loads)]);
     return { frame: { pieces: held.map(({ piece }) => piece), hangers, props }, problems };
+}
+
+/** Which runs are loose does not depend on what lies on them. */
+function withoutKnownLoose(piece: Piece, recall: Recall): Held {
+    if (piece.strands.length === 1) return withoutLoose(piece);
+    const known = recall(`loose ${contentOf(piece)}`, () => {
+        const held = withoutLoose(piece);
+        return { loose: held.piece.strands.map(({ loose }) => loose), sound: held.problems.length === 0 };
+    });
+    return known.sound ? { piece: { ...piece, strands: piece.strands.map((strand, i) => ({ ...strand, loose: known.loose[i]! })) }, problems: [] } : withoutLoose(piece);
 }
 
 /** A post's upper supports hold it sideways only: it does not rest there. */

@@ -64,8 +64,9 @@ export function memberActions(group: SolvedStage, index: number): MemberActions 
     });
     // The plates of a flitch beam hand over at their bolts what changes between them.
     const own = { cases, ids: view.ids };
-    const whole = stationsOf(strands[0]!, loaded(sumOf), own, rules, strands.length > 1 ? 'none' : member.section.shape === 'flitch' ? 'followed' : states);
-    const leaves = strands.length > 1 ? strands.map((strand, i) => stationsOf(strand, loaded((ofStrands) => ofStrands[i]!), own, rules, states)) : [];
+    const joint = elastic.section !== undefined;
+    const whole = stationsOf(strands[0]!, loaded(sumOf), own, rules, { joint, keep: strands.length > 1 ? 'none' : member.section.shape === 'flitch' ? 'followed' : states });
+    const leaves = strands.length > 1 ? strands.map((strand, i) => stationsOf(strand, loaded((ofStrands) => ofStrands[i]!), own, rules, { joint, keep: states })) : [];
 
     const context: ReactionContext = {
         mesh: instant.mesh, cases, parts, rules, parameters, kept: states,

@@ -6,6 +6,7 @@ import { meshOf, stiffened } from './mesh.js';
 import type { Frame } from './piece.js';
 import type { Problem } from './problems.js';
 import { plansOf, propsOf, type StagePlan } from './stages.js';
+import { contentOf, type Recall } from './recall.js';
 import { stiffnessRatio } from './stiffness-ratio.js';
 import type { StiffnessSet } from './stiffness-sets.js';
 import { kitOf, structureOf, type Kit } from './structure.js';
@@ -23,21 +24,10 @@ export interface Prepared {
     readonly ratios: readonly (number | undefined)[];
 }
 
-/** Gives what is known by a key, or makes it. */
-export type Recall = <T>(key: string, make: () => T) => T;
-
-export const makeAnew: Recall = (_key, make) => make();
-
 /** Like a group that was prepared before, it is told apart by all but what its loads weigh and where it is written. */
 export function prepared(frame: Frame, stages: Model['stages'], recall: Recall): Prepared | { readonly problems: readonly Problem[] } {
     const found = recall(`structure ${contentOf([frame, stages])}`, () => prepare(frame, stages));
     return 'problems' in found ? prepare(frame, stages) : adopted(found, frame);
-}
-
-const apart = new Set(['loads', 'source', 'nameSource', 'usedAt', 'evidence', 'note', 'title']);
-
-function contentOf(value: unknown): string {
-    return JSON.stringify(value, (key, inner: unknown) => (apart.has(key) ? undefined : inner));
 }
 
 /** With the members as they are now. */

@@ -126,7 +126,7 @@ export interface ForceStates { readonly states: SupportActions['states']; readon
 
 /** Greatest and least by every rule: how far the force ranges, and of its states those that may be the worst of a check. */
 export function forceStates(cases: readonly UnitCase[], forces: readonly UnitForces[], rules: readonly Rule[], kept: 'worst' | 'every'): ForceStates {
-    const found = noCandidates();
+    const found = noCandidates('N and M');
     const add = kept === 'every' ? appendCandidate : addCandidate;
     let min = Infinity;
     let max = -Infinity;

@@ -8,8 +8,9 @@ import { hangerActions, propActions } from './hung.js';
 import { solveUnitCases } from './history.js';
 import { memberActions, type SolvedStage, type SolvedStiffness } from './member-actions.js';
 import type { Frame } from './piece.js';
-import { prepared, type Recall } from './prepared.js';
+import { prepared } from './prepared.js';
 import type { Problem } from './problems.js';
+import type { Recall } from './recall.js';
 import type { StiffnessSet } from './stiffness-sets.js';
 import { unitCases, type UnitCases } from './unit-cases.js';
 

@@ -130,6 +130,12 @@ export interface Along { readonly stations: readonly Station[]; readonly envelop
  */
 export type Keep = 'worst' | 'every' | 'followed' | 'none';
 
+export interface Keeping {
+    readonly keep: Keep;
+    /** Some check looks at V and M together, as that of steel: else V is the worst by itself. */
+    readonly joint: boolean;
+}
+
 /** The cases of a member, and which of its group's they are. */
 export interface OwnCases { readonly cases: readonly UnitCase[]; readonly ids: readonly number[] }
 
@@ -137,10 +143,10 @@ export interface OwnCases { readonly cases: readonly UnitCase[]; readonly ids: r
  * At each place, for each rule and stiffness, are looked at: the states of greatest and least V, and all corners of what
  * N and M can be together (the greatest and least of both are among them).
  */
-export function stationsOf({ strand, elements }: StrandMesh, loaded: readonly Loaded[], own: OwnCases, rules: readonly Rule[], keep: Keep): Along {
+export function stationsOf({ strand, elements }: StrandMesh, loaded: readonly Loaded[], own: OwnCases, rules: readonly Rule[], { keep, joint }: Keeping): Along {
     const sources = sourcesOf(loaded, own.cases, rules);
     const envelopes = { N: [] as DiagramPoint[], V: [] as DiagramPoint[], M: [] as DiagramPoint[] };
-    const found = noCandidates();
+    const lists = joint ? [noCandidates('all')] : [noCandidates('N and M'), noCandidates('V')];
     const leaf = strand.leaf === undefined ? {} : { leaf: strand.leaf };
     const from = new Map<Combination, Loaded>();
     const stations: Station[] = [];
@@ -148,9 +154,9 @@ export function stationsOf({ strand, elements }: StrandMesh, loaded: readonly Lo
         const { segment } = elements[element]!;
         // The moment of an axial force off the middle of what is left may help one stress: nothing is let go there.
         const eccentric = strand.segments[segment]!.weakened;
-        const ranges = lookAt(sources, s, found, keep === 'none' ? undefined : (axial) => (keep === 'every' || (axial && eccentric) ? appendCandidate : addCandidate));
+        const ranges = lookAt(sources, s, lists, keep === 'none' ? undefined : (axial) => (keep === 'every' || (axial && eccentric) ? appendCandidate : addCandidate));
         for (const of of ['N', 'V', 'M'] as const) envelopes[of].push({ x, ...ranges[of] });
-        if (keep !== 'none') stations.push({ x, segment, states: statesOf(sources, found, from), ...leaf });
+        if (keep !== 'none') stations.push({ x, segment, states: statesOf(sources, lists, from), ...leaf });
     });
     return { stations: keep === 'followed' ? followed(stations, from, own.ids) : stations, envelopes };
 }
@@ -181,8 +187,8 @@ function countOf(sources: readonly Source[]): number {
 
 interface Ranges { readonly N: Range; readonly V: Range; readonly M: Range }
 
-/** Fills `found` with what may be worst at place `s`; tells how far the forces range there. */
-function lookAt(sources: readonly Source[], s: number, found: Candidates, take?: (axial: boolean) => typeof addCandidate): Ranges {
+/** Fills the lists with what may be worst at place `s`; tells how far the forces range there. */
+function lookAt(sources: readonly Source[], s: number, lists: readonly Candidates[], take?: (axial: boolean) => typeof addCandidate): Ranges {
     let lowN = Infinity;
     let highN = -Infinity;
     let lowV = Infinity;
@@ -190,7 +196,7 @@ function lookAt(sources: readonly Source[], s: number, found: Candidates, take?:
     let lowM = Infinity;
     let highM = -Infinity;
     const rulesInAll = countOf(sources);
-    found.count = 0;
+    for (const list of lists) list.count = 0;
     for (const { loaded: { effects: { N, V, M, cases }, steady: { loads, set } }, rules, number, placements, shortness: lasting, axial } of sources) {
         const first = rules[0]!;
         const { factors } = first;
@@ -218,7 +224,7 @@ function lookAt(sources: readonly Source[], s: number, found: Candidates, take?:
                 if (sumV > highV) highV = sumV;
                 if (sumM < lowM) lowM = sumM;
                 if (sumM > highM) highM = sumM;
-                if (add) add(found, sumN, sumV, sumM, shortest, row * rulesInAll + number + r);
+                if (add) for (let l = 0; l < lists.length; l++) add(lists[l]!, sumN, sumV, sumM, shortest, row * rulesInAll + number + r);
             }
         }
     }
@@ -226,15 +232,19 @@ function lookAt(sources: readonly Source[], s: number, found: Candidates, take?:
 }
 
 /** `from` is told on which stiffness each combination was found. */
-function statesOf(sources: readonly Source[], { count, N, V, M, tags }: Candidates, from: Map<Combination, Loaded>): ActionState[] {
+function statesOf(sources: readonly Source[], lists: readonly Candidates[], from: Map<Combination, Loaded>): ActionState[] {
     const rulesInAll = countOf(sources);
     const states = new Map<Combination, ActionState>();
-    for (let i = 0; i < count; i++) {
-        const number = tags[i]! % rulesInAll;
-        const { loaded, rules, placements, ...source } = sources.find((one) => number < one.number + one.rules.length)!;
-        const combination = loaded.combine(rules[number - source.number]!, rowOf(placements, Math.floor(tags[i]! / rulesInAll)));
-        from.set(combination, loaded);
-        states.set(combination, { combination, N: N[i]!, V: V[i]!, M: M[i]! });
+    for (const { count, N, V, M, tags } of lists) {
+        for (let i = 0; i < count; i++) {
+            const number = tags[i]! % rulesInAll;
+            let k = 0;
+            while (number >= sources[k]!.number + sources[k]!.rules.length) k += 1;
+            const { loaded, rules, placements, number: first } = sources[k]!;
+            const combination = loaded.combine(rules[number - first]!, rowOf(placements, Math.floor(tags[i]! / rulesInAll)));
+            from.set(combination, loaded);
+            states.set(combination, { combination, N: N[i]!, V: V[i]!, M: M[i]! });
+        }
     }
     return [...states.values()];
 }
