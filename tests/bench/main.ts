@@ -11,7 +11,7 @@ import { findAll } from '../../server/src/compute.js';
 import { finished } from '../../server/src/finished.js';
 import { Client } from '../lsp/client.js';
 import { position } from '../lsp/jobs.js';
-import { largeFloors } from './large.js';
+import { boltedLeaves, largeFloors } from './large.js';
 import { median, repeat, report, timed, wait } from './measure.js';
 import { sheets } from './sheets.js';
 
@@ -146,7 +146,8 @@ try {
     twentyBreakEvens();
     await coldStart();
     await command();
-    largeFloors();
+    boltedLeaves();
+largeFloors();
     sheets();
 } finally {
     rmSync(built, { recursive: true });

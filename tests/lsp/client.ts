@@ -25,12 +25,12 @@ export class Client {
         connection.onNotification(resultsNotification, (notice: ResultsNotice) => this.record(this.notices, notice));
     }
 
-    /** The server as a process of its own, over its standard input and output. */
+    /** The server as a process of its own, over its standard input and output, started as the extension does. */
     static start(capabilities: ClientCapabilities = {}, program = bundle, more: Partial<InitializeParams> = {}): Promise<Client> {
         if (!existsSync(program)) {
             throw new Error(`${program} is missing: run \`npm run build\` first`);
         }
-        const server = spawn(process.execPath, [program, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
+        const server = spawn(process.execPath, ['--min-semi-space-size=64', '--max-semi-space-size=64', program, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
         const exit = new Promise<number | null>(resolve => server.once('exit', resolve));
         return Client.connect(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin), exit, capabilities, more);
     }
