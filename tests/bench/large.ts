@@ -5,7 +5,7 @@ import { median, report } from './measure.js';
 const sizes = [25, 50, 100, 200];
 
 /** Members side by side, each hung twice from the next: one connected group, of another timber size in each run. */
-export function floor(members: number, run: number): string {
+export function floor(members: number, run = 0): string {
     const lines = ['job "Malt floor" { service class 1 }', 'masonry brick { fk 4 MPa }', 'wall north { of brick thick 330 mm }', 'wall south { of brick thick 330 mm }'];
     for (let i = 0; i < members; i++) {
         lines.push(`member M${i} { of C24 section ${200 + run} x 240 mm length 4.00 m on north at 0.10 m bearing 150 mm on south at 3.90 m bearing 150 mm restrained }`);

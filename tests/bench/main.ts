@@ -147,7 +147,7 @@ try {
     await coldStart();
     await command();
     boltedLeaves();
-largeFloors();
+    largeFloors();
     sheets();
 } finally {
     rmSync(built, { recursive: true });
