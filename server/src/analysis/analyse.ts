@@ -8,7 +8,7 @@ import { connectedGroups } from './groups.js';
 import { hangerProblems } from './join-problems.js';
 import { makeAnew, type Recall } from './recall.js';
 import type { Problem } from './problems.js';
-import { solveGroup, type GroupActions, type KeptStates } from './solve-group.js';
+import { solveGroup, type Group, type GroupActions, type KeptStates } from './solve-group.js';
 
 /**
  * Never throws on bad input: members that cannot be analysed are named in the findings and have no actions.
@@ -42,7 +42,7 @@ export function analyse(
         const pairs = hung.flatMap(({ hanger, elastic }) => (elastic ? [{ hanger, elastic }] : []));
         const { frame, problems: unsound } = frameOf(drafts.flatMap(({ body }) => (body ? [body] : [])), pairs, model.stages, recall);
         const group = { frame, stages: model.stages, equation: model.job.combinations, states };
-        const solved = unsound.length === 0 ? recall(`group ${JSON.stringify(group)}`, () => solveGroup(group, parameters, recall)) : { ...none, problems: unsound };
+        const solved = unsound.length === 0 ? solvedGroup(group, parameters, recall) : { ...none, problems: unsound };
         return { ...solved, findings: findingsOf(members, solved.problems) };
     });
     return {
@@ -52,6 +52,12 @@ export function analyse(
         props: outcomes.flatMap((outcome) => outcome.props),
         findings: outcomes.flatMap(({ findings }) => findings)
     };
+}
+
+/** Problems name the members as they are now: they are found anew. */
+function solvedGroup(group: Group, parameters: Parameters, recall: Recall): GroupActions {
+    const known = recall(`group ${JSON.stringify(group)}`, () => solveGroup(group, parameters, recall));
+    return known.problems.length === 0 ? known : solveGroup(group, parameters, recall);
 }
 
 const none: GroupActions = { cases: [], members: [], hangers: [], props: [], problems: [] };
