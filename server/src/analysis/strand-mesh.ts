@@ -71,14 +71,18 @@ export function strandMesh(piece: Piece, strand: Strand, places: readonly number
     const at = places.map((_, place) => (parted.has(place) && place > 0 && place < last
         ? [add(place, place - 1), add(place, place + 1)]
         : [add(place, place < last ? place + 1 : place - 1)]));
-    const axis = direction(piece.member);
+    const { cos, sin } = direction(piece.member);
+    const stiffness = strand.segments.map((_, segment) => stiffnessOf(piece, strand, segment, set));
     const elements = places.slice(0, -1).map((x, i): Element => {
-        const [node, next] = [at[i]!.at(-1)!, at[i + 1]![0]!];
+        const node = at[i]!.at(-1)!;
+        const next = at[i + 1]![0]!;
         const middle = (x + places[i + 1]!) / 2;
         const segment = Math.max(0, strand.segments.findIndex(({ from, to }) => from <= middle && middle <= to));
-        const [start, end] = [nodes[node]!, nodes[next]!];
+        const { EA, EI, GAs } = stiffness[segment]!;
+        const start = nodes[node]!;
+        const end = nodes[next]!;
         return {
-            ...stiffnessOf(piece, strand, segment, set), ...axis,
+            EA, EI, GAs, cos, sin,
             id: numbers.elements++, node, next, from: start.id, to: end.id, segment, x,
             length: places[i + 1]! - x,
             offset: strand.segments[segment]!.shiftUp,

@@ -1,5 +1,5 @@
 /** Timber at holes: bending, axial force and shear on what the holes leave, EN 1995-1-1 5.2. */
-import type { ActionState, Segment, Station } from '../../analysis/actions.js';
+import type { ActionState, MemberActions, Segment, Station } from '../../analysis/actions.js';
 import type { Step } from '../../results.js';
 import type { MemberContext } from '../check.js';
 import { worstOf } from '../governing.js';
@@ -85,9 +85,8 @@ export function netOf({ b, h, shiftUp }: Pick<Segment, 'b' | 'h' | 'shiftUp'>, h
 /** The worst state of each leaf beside the holes: numbers for all, a verdict for that one. */
 function answersAt(context: MemberContext, strengths: Strengths, { x, cluster, slot }: Drilled): readonly Answer[] {
     const { actions } = context;
-    const leaves = actions.leaves ? actions.leaves.map(({ leaf }) => leaf) : [undefined];
-    return leaves.flatMap(leaf => {
-        const places = besides(actions.stations.filter(station => station.leaf === leaf), x).flatMap(station => {
+    return byLeaf(actions).flatMap(stations => {
+        const places = besides(stations, x).flatMap(station => {
             const whole = actions.segments[station.segment];
             const segment = whole && { ...whole, b: whole.b - slot };
             const net = segment && netOf(segment, cluster);
@@ -99,10 +98,25 @@ function answersAt(context: MemberContext, strengths: Strengths, { x, cluster, s
     });
 }
 
+/** Of each leaf, or of the whole, in order. */
+function byLeaf(actions: MemberActions): readonly (readonly Station[])[] {
+    const found = stationsOf.get(actions)
+        ?? (actions.leaves ?? [{ leaf: undefined }]).map(({ leaf }) => actions.stations.filter(station => station.leaf === leaf));
+    stationsOf.set(actions, found);
+    return found;
+}
+
+/** Asked for at every hole. */
+const stationsOf = new WeakMap<MemberActions, readonly (readonly Station[])[]>();
+
 /** The stations next to a place on either side, or at it. */
 function besides(stations: readonly Station[], x: number): readonly Station[] {
-    const before = Math.max(...stations.filter(station => station.x <= x).map(station => station.x));
-    const after = Math.min(...stations.filter(station => station.x >= x).map(station => station.x));
+    let before = -Infinity;
+    let after = Infinity;
+    for (const station of stations) {
+        if (station.x <= x) before = Math.max(before, station.x);
+        if (station.x >= x) after = Math.min(after, station.x);
+    }
     return stations.filter(station => station.x === before || station.x === after);
 }
 
