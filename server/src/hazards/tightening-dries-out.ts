@@ -9,8 +9,10 @@ const much = 0.5;
 export const tighteningDriesOut: HazardRule = {
     code: 'tightening-dries-out',
     find: ({ model, checks }) => {
-        const losses = model.hangers.flatMap(hanger => {
-            const share = lostShare(checks.filter(({ subject, check }) => subject === hanger.name && check === 'rods').at(-1));
+        const tightened = new Set(model.stages.flatMap(({ steps }) => steps.flatMap(step => (step.kind === 'tighten' ? step.hangers : []))));
+        const last = new Map(checks.flatMap(check => (check.check === 'rods' ? [[check.subject, check]] : [])));
+        const losses = model.hangers.filter(({ name }) => tightened.has(name)).flatMap(hanger => {
+            const share = lostShare(last.get(hanger.name));
             return share > 0 ? [{ hanger, share }] : [];
         });
         const [first] = losses;
