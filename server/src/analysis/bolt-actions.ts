@@ -1,9 +1,8 @@
 /** What each bolt of a member of leaves carries in each plane. */
 import type { BoltActions, Combination } from './actions.js';
 import type { Rule } from './combinations.js';
-import { shortness } from './durations.js';
 import { addCorners, combined, placementsFor, rowOf } from './placement.js';
-import { cleaned, steadyForce, type ReactionContext } from './reactions.js';
+import { cleaned, shortestOf, steadyForce, type ReactionContext } from './reactions.js';
 
 /** On one stiffness, by unit case. */
 interface UnitForce { readonly along: Float64Array; readonly across: Float64Array; readonly combine: (rule: Rule, present: Uint8Array) => Combination }
@@ -51,12 +50,8 @@ function worstOf({ along, across, combine }: UnitForce, cases: ReactionContext['
         for (let row = 0; row < placements.count; row++) {
             const x = Math.abs(combined(rule, placements.rows, steady[0], along, 0, row * placements.size));
             const y = Math.abs(combined(rule, placements.rows, steady[1], across, 0, row * placements.size));
-            let shortest = 0;
-            for (let i = 0; i < placements.size; i++) {
-                if (placements.rows[row * placements.size + i] && rule.factors[i] !== 0) shortest = Math.max(shortest, shortness(cases[rule.variable[i]!]!.duration));
-            }
             const force = Math.hypot(x, y);
-            const candidate: Candidate = { along: x, force, leaning: force === 0 ? 0 : force + y * y / force, shortness: shortest, combination: () => combine(rule, rowOf(placements, row)) };
+            const candidate: Candidate = { along: x, force, leaning: force === 0 ? 0 : force + y * y / force, shortness: shortestOf(rule, placements.rows, cases, row * placements.size), combination: () => combine(rule, rowOf(placements, row)) };
             if (worst.some((one) => covers(one, candidate))) continue;
             worst = worst.filter((one) => !covers(candidate, one));
             worst.push(candidate);

@@ -151,10 +151,10 @@ export function forceStates(cases: readonly UnitCase[], forces: readonly UnitFor
     return { states: [...states].map(([combination, R]) => ({ combination, R })), range: { min, max } };
 }
 
-/** The duration of what is present: that of the shortest. */
-function shortestOf({ variable, factors }: Rule, present: Uint8Array, cases: readonly UnitCase[]): number {
+/** The duration of what is present, by the row that starts there: that of the shortest. */
+export function shortestOf({ variable, factors }: Rule, present: Uint8Array, cases: readonly UnitCase[], row = 0): number {
     let shortest = 0;
-    for (let i = 0; i < variable.length; i++) if (present[i] && factors[i] !== 0) shortest = Math.max(shortest, shortness(cases[variable[i]!]!.duration));
+    for (let i = 0; i < variable.length; i++) if (present[row + i] && factors[i] !== 0) shortest = Math.max(shortest, shortness(cases[variable[i]!]!.duration));
     return shortest;
 }
 
